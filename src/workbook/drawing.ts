@@ -1,0 +1,123 @@
+/**
+ * A sheet as pure data: what a host must draw, and nothing about how.
+ *
+ * Rows and columns count from zero. Text is text: a host writes it so that it can never become a
+ * formula, whatever it starts with. A formula carries the result it has now, for viewers that do
+ * not calculate.
+ */
+import type { DateValue } from "../core/base/cell";
+
+/** How a cell looks. `looks.ts` says what each means in fonts and fills. */
+export const lookNames = [
+  "body",
+  "title",
+  "subtitle",
+  "heading",
+  "group",
+  "total",
+  "input",
+  "caution",
+  "stop",
+  "warn",
+  "note",
+  "muted",
+] as const;
+export type Look = (typeof lookNames)[number];
+
+/** How a number is shown. `looks.ts` gives each its spreadsheet format code. */
+export const numberFormatNames = [
+  "general",
+  "text",
+  "count",
+  "decimal",
+  "money",
+  "unitCost",
+  "weight",
+  "hours",
+  "percent",
+  "date",
+] as const;
+export type NumberFormat = (typeof numberFormatNames)[number];
+
+export type CellDress = {
+  readonly look: Look;
+  readonly format?: NumberFormat;
+  /** Numbers go right and text left unless this says otherwise. */
+  readonly align?: "left" | "center" | "right";
+  readonly wrap?: boolean;
+  /** A comment shown when the pointer rests on the cell. */
+  readonly note?: string;
+  /** This many columns to the right are joined into the cell. */
+  readonly span?: number;
+};
+
+export type DrawnCell = CellDress &
+  (
+    | { readonly kind: "text"; readonly text: string }
+    | { readonly kind: "number"; readonly number: number }
+    | { readonly kind: "yesNo"; readonly yes: boolean }
+    | { readonly kind: "date"; readonly date: DateValue }
+    /** `formula` starts with `=`; `result` is what it comes to now. */
+    | { readonly kind: "formula"; readonly formula: string; readonly result: number | string | boolean }
+    | { readonly kind: "blank" }
+  );
+
+export type DrawnRow = {
+  readonly cells: readonly (DrawnCell | null)[];
+  /** Points; the host's own height where absent. */
+  readonly height?: number;
+};
+
+/** A drop-down on a run of cells of one column. */
+export type Choice = {
+  readonly column: number;
+  readonly firstRow: number;
+  readonly lastRow: number;
+  readonly list: readonly string[];
+  /** Whether something not on the list may be typed too. */
+  readonly othersToo: boolean;
+};
+
+/** A spreadsheet table over part of the sheet: its heading row and the rows below. */
+export type DrawnTable = {
+  /** Letters, digits and `_`; unique in the workbook. */
+  readonly name: string;
+  readonly headingRow: number;
+  readonly lastRow: number;
+  readonly firstColumn: number;
+  readonly lastColumn: number;
+};
+
+export type PrintSetup = {
+  readonly orientation: "portrait" | "landscape";
+  /** The rows repeated on top of each page, from zero; absent for none. */
+  readonly titleRows?: { readonly first: number; readonly last: number };
+  readonly fitToOnePageWide: boolean;
+  /** A page starts before each of these rows. */
+  readonly breaksBefore: readonly number[];
+  readonly header: string;
+  readonly footer: string;
+};
+
+/** What sheet of ours it is; kept inside the workbook so that we know it again under any name. */
+export type SheetMark = {
+  /** Such as `hardware`, `reasons`, `findings`. */
+  readonly kind: string;
+  /** What of: a job's name; the empty text for a sheet about all jobs. */
+  readonly subject: string;
+};
+
+export type Drawing = {
+  /** The name wanted; the host shortens it and makes it free where it must. */
+  readonly name: string;
+  /** `null` for a sheet that belongs to the person from the moment it is made: never replaced. */
+  readonly mark: SheetMark | null;
+  /** Widths in characters, one per column. */
+  readonly columnWidths: readonly number[];
+  readonly rows: readonly DrawnRow[];
+  readonly frozenRows: number;
+  readonly frozenColumns: number;
+  readonly tables: readonly DrawnTable[];
+  readonly choices: readonly Choice[];
+  readonly print: PrintSetup;
+};
