@@ -58,7 +58,11 @@ export type DrawnCell = CellDress &
     | { readonly kind: "yesNo"; readonly yes: boolean }
     | { readonly kind: "date"; readonly date: DateValue }
     /** `formula` starts with `=`; `result` is what it comes to now. */
-    | { readonly kind: "formula"; readonly formula: string; readonly result: number | string | boolean }
+    | {
+        readonly kind: "formula";
+        readonly formula: string;
+        readonly result: number | string | boolean;
+      }
     | { readonly kind: "blank" }
   );
 

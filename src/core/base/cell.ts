@@ -42,7 +42,8 @@ export const cellName = (place: Pick<CellPlace, "row" | "column">): string =>
 
 /** A sheet's name as formulas write it: quoted unless it is a plain word that no cell could be. */
 export function sheetReference(sheet: string): string {
-  const plain = /^[A-Za-z_][A-Za-z0-9_]*$/.test(sheet) && !/^([A-Za-z]{1,3}\d+|[Rr]\d*[Cc]\d*)$/.test(sheet);
+  const plain =
+    /^[A-Za-z_][A-Za-z0-9_]*$/.test(sheet) && !/^([A-Za-z]{1,3}\d+|[Rr]\d*[Cc]\d*)$/.test(sheet);
   return plain ? sheet : `'${sheet.replaceAll("'", "''")}'`;
 }
 
@@ -54,7 +55,8 @@ export const placeName = (place: CellPlace): string =>
 export function cellText(value: CellValue): string {
   if (value === null) return "";
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  if (typeof value === "object") return value.kind === "error" ? value.error : dateText(value.serial);
+  if (typeof value === "object")
+    return value.kind === "error" ? value.error : dateText(value.serial);
   return String(value);
 }
 

@@ -56,7 +56,8 @@ export function makeFinding<Table extends FindingTable>(
   code: keyof Table & string,
   details: FindingDetails,
 ): Finding {
-  const rule: FindingRule = table[code] as FindingRule;
+  const rule = (table as FindingTable)[code];
+  if (rule === undefined) throw new RangeError(`No such finding: ${code}`);
   const { place = null, found = "", values = {}, job, mark, level = rule.level } = details;
   const filled = fillPlaces(`${rule.says} ${rule.todo}`.trim(), { found, ...values });
   return {
@@ -71,7 +72,10 @@ export function makeFinding<Table extends FindingTable>(
 }
 
 /** Fills each `{name}` of `text` from `values`; a name that is not there stays. */
-export const fillPlaces = (text: string, values: Readonly<Record<string, string | number>>): string =>
+export const fillPlaces = (
+  text: string,
+  values: Readonly<Record<string, string | number>>,
+): string =>
   text.replace(/\{(\w+)\}/g, (whole, name: string) =>
     Object.hasOwn(values, name) ? String(values[name]) : whole,
   );
