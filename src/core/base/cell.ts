@@ -12,6 +12,9 @@ export type CellValue = string | number | boolean | null | DateValue | ErrorValu
 /** One cell of one sheet; `row` and `column` count from zero. */
 export type CellPlace = { readonly sheet: string; readonly row: number; readonly column: number };
 
+/** A value together with where it was typed, so that a finding can name its cell. */
+export type TypedCell = { readonly value: CellValue; readonly place: CellPlace };
+
 /**
  * A rectangle of cells as read, whose first cell is at `row`, `column` (from zero) of `sheet`.
  * Rows may differ in length; a cell beyond a row's end is blank.
@@ -59,6 +62,10 @@ export function cellText(value: CellValue): string {
     return value.kind === "error" ? value.error : dateText(value.serial);
   return String(value);
 }
+
+/** Whether there is nothing to read: a blank cell, or text of nothing but white space. */
+export const isBlank = (value: CellValue): boolean =>
+  value === null || (typeof value === "string" && value.trim() === "");
 
 /** A date serial as `2026-07-31`; a serial that is no date as its number. */
 export function dateText(serial: number): string {
