@@ -5,7 +5,7 @@
  * formula, whatever it starts with. A formula carries the result it has now, for viewers that do
  * not calculate.
  */
-import type { DateValue } from "../core/base/cell";
+import type { CellValue, DateValue } from "../core/base/cell";
 
 /** How a cell looks. `looks.ts` says what each means in fonts and fills. */
 export const lookNames = [
@@ -65,6 +65,24 @@ export type DrawnCell = CellDress &
       }
     | { readonly kind: "blank" }
   );
+
+/** What the cell shows: a formula's result, else what is written. */
+export function shownValue(cell: DrawnCell): CellValue {
+  switch (cell.kind) {
+    case "text":
+      return cell.text;
+    case "number":
+      return cell.number;
+    case "yesNo":
+      return cell.yes;
+    case "date":
+      return cell.date;
+    case "formula":
+      return cell.result;
+    case "blank":
+      return null;
+  }
+}
 
 export type DrawnRow = {
   readonly cells: readonly (DrawnCell | null)[];

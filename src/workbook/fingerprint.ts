@@ -1,0 +1,84 @@
+/**
+ * Tells whether a person typed into a sheet of ours: the fingerprint of what we wrote is kept with
+ * the sheet's mark, and compared with the fingerprint of what stands there before it is replaced.
+ *
+ * It must come out alike in every host, since a workbook saved by one is opened in another. So it
+ * looks only at what was typed (not at results, formats or widths), and forgives what hosts do to a
+ * formula by themselves: spaces, letter case, prefixes of new functions, and references to other
+ * sheets, which move when a row is inserted there or the sheet is renamed.
+ */
+import type { CellValue } from "../core/base/cell";
+import { shownValue, type Drawing } from "./drawing";
+
+/** What was typed into one cell: a formula if there is one, else the value. */
+export type TypedCell = {
+  readonly row: number;
+  readonly column: number;
+  readonly value: CellValue;
+  readonly formula?: string;
+};
+
+/** The fingerprint of a sheet's cells, in row order. Blank cells may be left out or be there. */
+export function fingerprint(cells: Iterable<TypedCell>): string {
+  // Two FNV-1a hashes of 32 bits over the same text, from different starts.
+  let first = 0x811c9dc5;
+  let second = 0x9e3779b1;
+  for (const cell of cells) {
+    const typed = typedText(cell);
+    if (typed === "") continue;
+    const text = `${cell.row},${cell.column}${typed}\n`;
+    for (let index = 0; index < text.length; index++) {
+      const code = text.charCodeAt(index);
+      first = Math.imul(first ^ code, 0x01000193);
+      second = Math.imul(second ^ code, 0x01000193) ^ (second >>> 15);
+    }
+  }
+  return [first, second].map((hash) => (hash >>> 0).toString(16).padStart(8, "0")).join("");
+}
+
+/** The fingerprint that a drawing has once it is written. */
+export const drawingFingerprint = (drawing: Drawing): string => fingerprint(typedCells(drawing));
+
+function* typedCells(drawing: Drawing): Generator<TypedCell> {
+  for (const [row, { cells }] of drawing.rows.entries()) {
+    for (const [column, cell] of cells.entries()) {
+      if (cell === null) continue;
+      const value = shownValue(cell);
+      yield cell.kind === "formula"
+        ? { row, column, value, formula: cell.formula }
+        : { row, column, value };
+    }
+  }
+}
+
+/** A date counts as its number, since hosts differ in what they take for a date. */
+function typedText({ value, formula }: TypedCell): string {
+  if (formula !== undefined) return `f${plainFormula(formula)}`;
+  if (value === null || value === "") return "";
+  if (typeof value === "string") return `t${value}`;
+  if (typeof value === "boolean") return value ? "btrue" : "bfalse";
+  if (typeof value === "number") return `n${plainNumber(value)}`;
+  return value.kind === "date" ? `n${plainNumber(value.serial)}` : `e${value.error}`;
+}
+
+/** Twelve digits: files and hosts differ in the last ones of a double. */
+const plainNumber = (value: number): string => String(Number(value.toPrecision(12)));
+
+const otherSheet =
+  /(?:'(?:[^']|'')*'|[\p{L}\p{N}_.]+)!(?:#REF!|\$?[A-Z]{0,3}\$?\d*(?::\$?[A-Z]{0,3}\$?\d*)?)/gu;
+
+/** Text between double quotes is left as it is; all else loses what hosts change by themselves. */
+const plainFormula = (formula: string): string =>
+  formula
+    .split(/("(?:[^"]|"")*")/)
+    .map((part) =>
+      part.startsWith('"')
+        ? part
+        : part
+            .toUpperCase()
+            .replace(/_XLFN\.|_XLWS\.|_XLPM\.|@/g, "")
+            .replace(/_XLDUDF_([A-Z0-9]+)_/g, "$1.")
+            .replace(otherSheet, "!")
+            .replace(/\s+/g, ""),
+    )
+    .join("");

@@ -1,0 +1,62 @@
+import { describe, expect, test } from "@jest/globals";
+import type { DrawnCell, Drawing } from "../../src/workbook/drawing";
+import { drawnSheet, styleTable } from "../../src/workbook/drawnSheet";
+
+const drawing = (cells: readonly (DrawnCell | null)[]): Drawing => ({
+  name: "Hardware",
+  mark: { kind: "hardware", subject: "J1" },
+  columnWidths: [10],
+  rows: [{ cells, height: 20 }],
+  frozenRows: 1,
+  frozenColumns: 0,
+  tables: [],
+  choices: [],
+  print: {
+    orientation: "portrait",
+    fitToOnePageWide: true,
+    breaksBefore: [],
+    header: "",
+    footer: "",
+  },
+});
+
+describe("a drawing becomes a sheet", () => {
+  const table = styleTable();
+  const sheet = drawnSheet(
+    drawing([
+      { kind: "text", text: "=1+1", look: "body" },
+      { kind: "number", number: 3, look: "body", format: "count", note: "why" },
+      null,
+      { kind: "formula", formula: "=B1*2", result: 6, look: "total", span: 2 },
+      { kind: "text", text: "x", look: "body" },
+    ]),
+    "Hardware (2)",
+    table,
+  );
+
+  test("under the name it was given, with its mark, print and frozen rows", () => {
+    expect(sheet).toMatchObject({
+      name: "Hardware (2)",
+      mark: { kind: "hardware", subject: "J1" },
+      rowHeights: [20],
+      frozenRows: 1,
+    });
+  });
+
+  test("text keeps the text format, so that it cannot become a formula", () => {
+    const cell = sheet.rows[0]?.[0];
+    expect(cell?.value).toBe("=1+1");
+    expect(cell?.formula).toBeUndefined();
+    expect(table.styles[cell?.style ?? -1]?.format).toBe("@");
+  });
+
+  test("a formula keeps its result beside it, and a span becomes a merge", () => {
+    expect(sheet.rows[0]?.[3]).toMatchObject({ value: 6, formula: "=B1*2" });
+    expect(sheet.merges).toEqual([{ row: 0, column: 3, rows: 1, columns: 3 }]);
+  });
+
+  test("cells dressed alike share one style", () => {
+    expect(sheet.rows[0]?.[4]?.style).toBe(sheet.rows[0]?.[0]?.style);
+    expect(table.styles).toHaveLength(3);
+  });
+});
