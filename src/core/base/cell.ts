@@ -1,4 +1,5 @@
 /** What a spreadsheet cell can hold, and where a cell is. Every host's reader makes these. */
+import { dateSerial, dateText } from "./date";
 
 /** A date as the spreadsheet keeps it: days since 1899-12-30, with the time as the fraction. */
 export type DateValue = { readonly kind: "date"; readonly serial: number };
@@ -12,8 +13,8 @@ export type CellValue = string | number | boolean | null | DateValue | ErrorValu
 /** One cell of one sheet; `row` and `column` count from zero. */
 export type CellPlace = { readonly sheet: string; readonly row: number; readonly column: number };
 
-/** A value together with where it was typed, so that a finding can name its cell. */
-export type TypedCell = { readonly value: CellValue; readonly place: CellPlace };
+/** A value with where it was typed, so that a finding can name its cell; `null` for what no sheet holds. */
+export type TypedCell = { readonly value: CellValue; readonly place: CellPlace | null };
 
 /**
  * A rectangle of cells as read, whose first cell is at `row`, `column` (from zero) of `sheet`.
@@ -67,8 +68,12 @@ export function cellText(value: CellValue): string {
 export const isBlank = (value: CellValue): boolean =>
   value === null || (typeof value === "string" && value.trim() === "");
 
-/** A date serial as `2026-07-31`; a serial that is no date as its number. */
-export function dateText(serial: number): string {
-  const date = new Date(Math.round((serial - 25569) * 86_400_000));
-  return Number.isNaN(date.getTime()) ? String(serial) : date.toISOString().slice(0, 10);
+/** The serial of a date cell, or of a text such as `2026-07-31`; `null` for anything else. */
+export function readDate(value: CellValue): number | null {
+  if (typeof value === "object" && value?.kind === "date") return value.serial;
+  const match =
+    typeof value === "string" ? /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(value.trim()) : null;
+  if (match === null) return null;
+  const [, year, month, day] = match;
+  return dateSerial(Number(year), Number(month), Number(day));
 }
