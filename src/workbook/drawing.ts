@@ -117,6 +117,7 @@ export type PrintSetup = {
   readonly fitToOnePageWide: boolean;
   /** A page starts before each of these rows. */
   readonly breaksBefore: readonly number[];
+  /** Tabs split it into left, middle and right; `{page}`, `{pages}`, `{date}` are filled (`printText.ts`). */
   readonly header: string;
   readonly footer: string;
 };
