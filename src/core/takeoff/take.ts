@@ -1,0 +1,64 @@
+/** The openings of one type with every size worked out, and a count that points into them. */
+import type { CellPlace } from "../base/cell";
+import type { Pieces } from "../base/units";
+import { isFormulaError, type FormulaColumns, type FormulaValue } from "../formulas/value";
+import type { BookFormula, CompiledPart, OpeningType } from "../kitbook/kitBook";
+import type { Opening } from "../openings/opening";
+
+export type Take = {
+  readonly type: OpeningType;
+  readonly openings: readonly Opening[];
+  readonly columns: FormulaColumns;
+};
+
+/** One part of one opening. Its reason is worked out on demand by `explainCount`. */
+export type Count = {
+  readonly take: Take;
+  /** Which of `take.openings`. */
+  readonly row: number;
+  readonly part: CompiledPart;
+  /** For one opening; one or more. */
+  readonly each: Pieces;
+};
+
+/** The opening of that row. @throws RangeError when the take has no such row. */
+export function openingAt(take: Take, row: number): Opening {
+  const opening = take.openings[row];
+  if (opening === undefined) throw new RangeError(`No opening in row ${row} of this take`);
+  return opening;
+}
+
+/** What stands in a slot for an opening; blank where nothing does. */
+export const valueAt = (take: Take, slot: number, row: number): FormulaValue =>
+  take.columns[slot]?.[row] ?? null;
+
+/**
+ * The schedule's cell that a formula is about: the field with an error if there is one, else the
+ * first field that it reads, looking through sizes down to fields; else the row's first cell.
+ */
+export function cellBehind(take: Take, formula: BookFormula, row: number): CellPlace {
+  const opening = openingAt(take, row);
+  const fields = fieldsBehind(take, formula);
+  const wrong = fields.find((slot) => isFormulaError(valueAt(take, slot, row)));
+  const places = [...(wrong === undefined ? [] : [wrong]), ...fields].map(
+    (slot) => opening.places[take.type.slots[slot]?.name ?? ""],
+  );
+  return places.find((place) => place !== undefined && place !== null) ?? opening.place;
+}
+
+/** The fields that a formula reads, directly or through sizes, each once, in reading order. */
+function fieldsBehind(take: Take, formula: BookFormula): readonly number[] {
+  const fields = new Set<number>();
+  const visited = new Set<number>();
+  const visit = (slots: readonly number[]): void => {
+    for (const slot of slots) {
+      if (visited.has(slot)) continue;
+      visited.add(slot);
+      const size = take.type.sizes.find((candidate) => candidate.slot === slot);
+      if (size === undefined) fields.add(slot);
+      else visit(size.formula.compiled.slots);
+    }
+  };
+  visit(formula.compiled.slots);
+  return [...fields];
+}

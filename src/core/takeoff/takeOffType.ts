@@ -1,0 +1,121 @@
+/**
+ * All openings of one type through their part of the kit book: row by row of the book over columns
+ * of openings, so that each formula is fetched once and runs over all of them.
+ */
+import { makeFinding, type Finding } from "../base/finding";
+import { isPieces, pieces, type Inches } from "../base/units";
+import {
+  blankColumn,
+  formulaError,
+  isFormulaError,
+  type FormulaColumns,
+  type FormulaValue,
+} from "../formulas/value";
+import type { CompiledSize, KitBook, OpeningType } from "../kitbook/kitBook";
+import type { Opening } from "../openings/opening";
+import { describeSource, messageText, slotsText, type ShowLength } from "./describe";
+import { about, errorReporter, type Report, type ReportError } from "./faults";
+import { noSize, partColumn } from "./partColumn";
+import type { Count, Take } from "./take";
+import { takeOffFindings } from "./takeOffFindings";
+import { isTrue } from "./truth";
+
+/** Told of each count of an opening that has no stop: parts in the book's order, then openings. */
+export type CountSink = (count: Count, item: string, size: readonly Inches[]) => void;
+
+export type TypeTakeOff = {
+  readonly take: Take;
+  readonly findings: readonly Finding[];
+  /** Rows of the take that gave no count, since a finding of theirs is a stop. */
+  readonly stopped: ReadonlySet<number>;
+};
+
+/**
+ * Takes off `openings`, which are all of `type`. An opening with a stop gives no count at all: half
+ * a door's hardware in a total would hide that the rest is missing.
+ */
+export function takeOffType(
+  book: KitBook,
+  type: OpeningType,
+  openings: readonly Opening[],
+  show: ShowLength,
+  sink: CountSink,
+): TypeTakeOff {
+  const take = workOutSizes(book, type, openings);
+  const findings: Finding[] = [];
+  const stopped = new Set<number>();
+  const report: Report = (row, finding) => {
+    if (finding.level === "stop") stopped.add(row);
+    findings.push(finding);
+  };
+  const reportError = errorReporter(take, show, report);
+  checkLimits(take, show, report, reportError);
+  const columns = type.parts.map((part) => partColumn(take, part, report, reportError));
+
+  for (const { part, quantities, items, sizes } of columns) {
+    const code = part.item.kind === "code" ? part.item.code : "";
+    for (let row = 0; row < openings.length; row += 1) {
+      const each = quantities[row] ?? 0;
+      if (each === 0 || stopped.has(row)) continue;
+      const count = { take, row, part, each: pieces(each) };
+      sink(count, items?.[row] ?? code, sizes?.[row] ?? noSize);
+    }
+  }
+  return { take, findings, stopped };
+}
+
+/** Fills the slots: fields from the openings, then each size in the order in which they need each other. */
+export function workOutSizes(book: KitBook, type: OpeningType, openings: readonly Opening[]): Take {
+  const columns = book.fields.map((field) => {
+    const column = blankColumn(openings.length);
+    // A blank length must never count as zero inches.
+    const blank =
+      field.kind === "length" ? formulaError("missing", `${field.label} is blank`) : null;
+    for (const [row, opening] of openings.entries())
+      column[row] = opening.fields[field.name] ?? blank;
+    return column;
+  });
+  for (const size of type.sizes) columns[size.slot] = sizeColumn(size, columns, openings.length);
+  return { type, openings, columns };
+}
+
+function sizeColumn(size: CompiledSize, columns: FormulaColumns, count: number): FormulaValue[] {
+  const { compiled } = size.formula;
+  const column = blankColumn(count);
+  for (let row = 0; row < count; row += 1)
+    column[row] = asUnit(size, compiled.evaluate(columns, row));
+  return column;
+}
+
+/** A size that is not of its unit is an error wherever it is used, so that no wrong number goes on. */
+function asUnit(size: CompiledSize, value: FormulaValue): FormulaValue {
+  if (isFormulaError(value)) return value;
+  const isRight =
+    size.unit === "text" ||
+    size.unit === "yes/no" ||
+    (typeof value === "number" && (size.unit !== "count" || isPieces(value)));
+  if (isRight) return value;
+  const wanted = size.unit === "count" ? "whole number from zero up" : size.unit;
+  const found = value === null || value === "" ? "nothing" : String(value);
+  return formulaError("value", `${size.name} comes to ${found}, which is not a ${wanted}`);
+}
+
+function checkLimits(take: Take, show: ShowLength, report: Report, reportError: ReportError): void {
+  for (const { when, level, message, source } of take.type.limits) {
+    for (let row = 0; row < take.openings.length; row += 1) {
+      const fires = when.compiled.evaluate(take.columns, row);
+      if (isFormulaError(fires)) reportError(row, when, fires);
+      else if (isTrue(fires)) {
+        report(
+          row,
+          makeFinding(takeOffFindings, "limit", {
+            ...about(take, when, row),
+            found: slotsText(take, when.compiled.slots, row, show),
+            values: { message: messageText(take, message, row, show), row: describeSource(source) },
+            level,
+          }),
+        );
+      }
+    }
+  }
+}
