@@ -9,6 +9,7 @@
  */
 import type { CellValue } from "../core/base/cell";
 import { shownValue, type Drawing } from "./drawing";
+import type { SheetSnapshot } from "./snapshot";
 
 /** What was typed into one cell: a formula if there is one, else the value. */
 export type TypedCell = {
@@ -38,6 +39,18 @@ export function fingerprint(cells: Iterable<TypedCell>): string {
 
 /** The fingerprint that a drawing has once it is written. */
 export const drawingFingerprint = (drawing: Drawing): string => fingerprint(typedCells(drawing));
+
+/** Whether a person typed into a sheet of ours since it was written. */
+export const isTouched = ({ written, rows }: SheetSnapshot): boolean =>
+  written !== null && fingerprint(snapshotCells(rows)) !== written;
+
+function* snapshotCells(rows: SheetSnapshot["rows"]): Generator<TypedCell> {
+  for (const [row, cells] of rows.entries()) {
+    for (const [column, cell] of cells.entries()) {
+      if (cell !== null) yield { row, column, ...cell };
+    }
+  }
+}
 
 function* typedCells(drawing: Drawing): Generator<TypedCell> {
   for (const [row, { cells }] of drawing.rows.entries()) {
