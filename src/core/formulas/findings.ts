@@ -63,7 +63,7 @@ export const formulaFindings = {
   },
   "formula-value-expected": {
     level: "stop",
-    says: "A number, a name, a text or a function should stand at character {at}, but {what} does.",
+    says: "A number, a name, a text or a function is missing at character {at}, before {what}.",
     todo: "Write what is missing there, or take out what stands before it.",
   },
   "formula-operator-expected": {

@@ -277,23 +277,22 @@ export const formulaFunctions = {
 
 export type FunctionName = keyof typeof formulaFunctions;
 
-const table: Readonly<Record<string, FormulaFunction>> = formulaFunctions;
+const table: Readonly<Record<FunctionName, FormulaFunction>> = formulaFunctions;
 
 /** Every function's name, in the table's order. */
 export const functionNames = Object.keys(formulaFunctions) as readonly FunctionName[];
 
 /** The function of this name, in capitals, or `undefined`. */
 export const functionNamed = (name: string): FunctionName | undefined =>
-  Object.hasOwn(formulaFunctions, name) ? (name as FunctionName) : undefined;
+  functionNames.find((known) => known === name);
 
-export const functionOf = (name: FunctionName): FormulaFunction => table[name] as FormulaFunction;
+export const functionOf = (name: FunctionName): FormulaFunction => table[name];
 
-/** How it is written, such as `ROUND(number, [digits])`. */
+/** How it is written: `ROUND(number, [digits])`; what may be left out is in brackets. */
 export function functionSignature(name: FunctionName): string {
-  const { arguments: taken, least, most, pairs } = functionOf(name);
+  const { arguments: taken, least, most } = functionOf(name);
   const shown = taken.map((argument, index) =>
-    index < least || most === null ? argument.name : `[${argument.name}]`,
+    index < least ? argument.name : `[${argument.name}]`,
   );
-  if (most === null) shown.push(pairs === undefined && taken.length > 1 ? "" : "…");
-  return `${name}(${shown.filter((part) => part !== "").join(", ")})`;
+  return `${name}(${shown.join(", ")}${most === null ? ", …" : ""})`;
 }

@@ -8,6 +8,9 @@ export const comparisons = ["=", "<>", "<", "<=", ">", ">="] as const;
 /** Compare numbers as a spreadsheet shows them, and texts without case. */
 export type Comparison = (typeof comparisons)[number];
 
+export const isComparison = (operator: BinaryOperator): operator is Comparison =>
+  (comparisons as readonly BinaryOperator[]).includes(operator);
+
 export type BinaryOperator = Comparison | "&" | "+" | "-" | "*" | "/" | "^";
 /** `%` stands after its operand, the others before. */
 export type UnaryOperator = "+" | "-" | "%";

@@ -53,6 +53,10 @@ export const formulaError = (
   formula = "",
 ): FormulaError => ({ kind: "formula-error", code, message, position, formula });
 
+/** What a column holds where the size or field called `label` was not given. */
+export const missingError = (label: string): FormulaError =>
+  formulaError("missing", `${label} is not given.`);
+
 /**
  * A column of blanks for `rows` rows. Columns that are all made here have one memory layout, which
  * keeps formulas over them several times faster than a mix of number-only and other arrays.
