@@ -1,6 +1,7 @@
 /** What can be wrong or doubtful about a typed length, and how each is said. */
 import { fillPlaces, makeFinding, type Finding, type FindingDetails } from "../base/finding";
 import type { FindingTable } from "../base/finding";
+import { placeInText, shortText } from "../base/typedText";
 
 /** `stop` rows are faults: there is no length. The others are doubts: there is one, and it may be wrong. */
 export const lengthFindings = {
@@ -72,7 +73,7 @@ export const lengthFindings = {
   "length-feet-guessed": {
     level: "warn",
     says: "“{found}” has no marks and was read as {read}.",
-    todo: `Type it as {read} if that is right, and as inches alone if it is not.`,
+    todo: "Type it as {read} if that is right, and as inches alone if it is not.",
   },
   "length-many-inches": {
     level: "warn",
@@ -121,18 +122,13 @@ export function lengthFault(
   position = 0,
   values: Values = {},
 ): LengthFault {
-  const rest = found.slice(position).trimEnd();
-  const stop = rest === "" ? "its end" : `“${shortened(rest, 12)}” (character ${position + 1})`;
-  return {
-    code,
-    position,
-    message: messageOf(code, { found: shortened(found.trim()), stop, ...values }),
-  };
+  const stop = placeInText(found, position);
+  return { code, position, message: messageOf(code, { found: shortText(found), stop, ...values }) };
 }
 
 export const lengthDoubt = (code: LengthDoubtCode, found: string, values: Values): LengthDoubt => ({
   code,
-  message: messageOf(code, { found: shortened(found.trim()), ...values }),
+  message: messageOf(code, { found: shortText(found), ...values }),
 });
 
 /** The finding for a fault or doubt, with the place, job and mark that `details` give. */
@@ -140,6 +136,3 @@ export const lengthFinding = (
   said: LengthFault | LengthDoubt,
   details: Omit<FindingDetails, "values">,
 ): Finding => ({ ...makeFinding(lengthFindings, said.code, details), message: said.message });
-
-const shortened = (text: string, most = 40): string =>
-  text.length <= most ? text : `${text.slice(0, most - 1)}…`;
