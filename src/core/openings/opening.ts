@@ -2,7 +2,7 @@
 import type { CellPlace } from "../base/cell";
 import type { Finding } from "../base/finding";
 import type { Pieces } from "../base/units";
-import type { Value } from "../formulas/value";
+import type { FormulaValue } from "../formulas/value";
 
 export type Opening = {
   /** The schedule row's first cell. */
@@ -17,7 +17,7 @@ export type Opening = {
   /**
    * What formulas read, by field name. Lengths are inches; `null` is blank or no such column.
    */
-  readonly fields: Readonly<Record<string, Value>>;
+  readonly fields: Readonly<Record<string, FormulaValue>>;
   /** Where each field was typed; a field is absent where the schedule has no such column. */
   readonly places: Readonly<Record<string, CellPlace | null>>;
 };

@@ -122,7 +122,7 @@ function withNumbers(take: Take, formula: BookFormula, row: number, show: ShowLe
 
 /** The step of a count in the order of work; `null` where the book's formula gives no number. */
 export function stepOf({ take, row, part }: Count): number | null {
-  const step = part.step.compiled.evaluate(take.columns, row);
+  const step = part.step?.compiled.evaluate(take.columns, row);
   return typeof step === "number" ? step : null;
 }
 

@@ -1,0 +1,165 @@
+/** Items: what can be bought, as typed and once checked. */
+import { cellText, isBlank, readDate, type CellPlace, type TypedCell } from "../base/cell";
+import { makeFinding, type Finding, type FindingTable } from "../base/finding";
+import { pieces, pounds, type Pieces, type Pounds, type TenThousandths } from "../base/units";
+import type { Currency } from "../money/currency";
+import { priceFinding } from "../money/moneyFindings";
+import { readPrice } from "../money/price";
+import { readItemUnit, type ItemUnit } from "./itemUnit";
+
+/** The columns of an items table, in the order they are written. */
+export const itemColumns = [
+  "code",
+  "description",
+  "family",
+  "unit",
+  "unitCost",
+  "weight",
+  "sparesPercent",
+  "sparesLeast",
+  "priceDate",
+  "basis",
+] as const;
+export type ItemColumn = (typeof itemColumns)[number];
+
+/** A row as typed; a column is absent where the table does not have it. */
+export type ItemRow = Readonly<Partial<Record<ItemColumn, TypedCell>>> & {
+  readonly code: TypedCell;
+};
+
+/** Extra pieces sent with a job: a percentage of the count, rounded up, and at least so many. */
+export type SparesPolicy = { readonly percent: number; readonly least: Pieces };
+
+export type Item = {
+  readonly code: string;
+  readonly description: string;
+  /** `Other` where the table names none. */
+  readonly family: string;
+  readonly unit: ItemUnit;
+  /** Per unit; `null` where it is not known, which is not zero. */
+  readonly unitCost: TenThousandths | null;
+  /** Per unit; `null` where it is not known. */
+  readonly weight: Pounds | null;
+  readonly spares: SparesPolicy;
+  /** A date serial; `null` where the table gives none. */
+  readonly priceDate: number | null;
+  readonly basis: string;
+  /** The cell of the code. */
+  readonly place: CellPlace | null;
+};
+
+/** Items by code, without case. */
+export type Items = ReadonlyMap<string, Item>;
+
+export const itemKey = (code: string): string => code.trim().replace(/\s+/g, " ").toLowerCase();
+
+export const itemFindings = {
+  "item-without-code": {
+    level: "warn",
+    says: "This row of the items table has no code and is not used.",
+    todo: "Give it the code that the kit book uses.",
+  },
+  "item-twice": {
+    level: "warn",
+    says: "Item {found} stands twice in the items table; the first one is used.",
+    todo: "Remove one of them.",
+  },
+  "weight-not-a-number": {
+    level: "warn",
+    says: "The weight of {item} is {found}, which is not a number of pounds.",
+    todo: "Type a number such as 0.35. Until then the item is not weighed.",
+  },
+  "spares-not-a-number": {
+    level: "warn",
+    says: "The spares of {item} are {found}, which is not a number from zero up.",
+    todo: "Type a percentage such as 5, or a count of pieces.",
+  },
+  "price-date-not-a-date": {
+    level: "warn",
+    says: "The price date of {item} is {found}, which is not a date.",
+    todo: "Type a date such as 2026-10-01.",
+  },
+} as const satisfies FindingTable;
+
+/** Checks the rows of an items table. A bad cell is a finding and leaves that one figure unknown. */
+export function checkItems(
+  rows: readonly ItemRow[],
+  currency: Currency,
+): {
+  readonly items: Items;
+  readonly findings: readonly Finding[];
+} {
+  const items = new Map<string, Item>();
+  const findings: Finding[] = [];
+  for (const row of rows) {
+    const code = textOf(row.code);
+    const { place } = row.code;
+    if (code === "") {
+      findings.push(makeFinding(itemFindings, "item-without-code", { place }));
+    } else if (items.has(itemKey(code))) {
+      findings.push(makeFinding(itemFindings, "item-twice", { place, found: code }));
+    } else {
+      items.set(itemKey(code), checkItem(code, row, currency, findings));
+    }
+  }
+  return { items, findings };
+}
+
+function checkItem(code: string, row: ItemRow, currency: Currency, findings: Finding[]): Item {
+  const report = (finding: keyof typeof itemFindings, cell: TypedCell) =>
+    findings.push(
+      makeFinding(itemFindings, finding, {
+        place: cell.place,
+        found: textOf(cell),
+        values: { item: code },
+      }),
+    );
+
+  const number = (column: ItemColumn, finding: keyof typeof itemFindings): number | null => {
+    const cell = row[column];
+    if (cell === undefined || isBlank(cell.value)) return null;
+    const value =
+      typeof cell.value === "string" ? Number(cell.value.trim().replace(/%$/, "")) : cell.value;
+    if (typeof value === "number" && Number.isFinite(value) && value >= 0) return value;
+    report(finding, cell);
+    return null;
+  };
+
+  const unitCost = (): TenThousandths | null => {
+    const cell = row.unitCost;
+    if (cell === undefined || isBlank(cell.value)) return null;
+    const price = readPrice(cell.value, currency);
+    const said = price.ok ? price.value.doubts : [price.error];
+    const details = { place: cell.place, found: `${code}: ${textOf(cell)}` };
+    findings.push(...said.map((each) => priceFinding(each, details)));
+    return price.ok ? price.value.unitCost : null;
+  };
+
+  const priceDate = (): number | null => {
+    const cell = row.priceDate;
+    if (cell === undefined || isBlank(cell.value)) return null;
+    const serial = readDate(cell.value);
+    if (serial === null) report("price-date-not-a-date", cell);
+    return serial;
+  };
+
+  const weight = number("weight", "weight-not-a-number");
+  return {
+    code,
+    description: textOf(row.description),
+    family: textOf(row.family) || "Other",
+    unit: readItemUnit(textOf(row.unit)),
+    unitCost: unitCost(),
+    weight: weight === null ? null : pounds(weight),
+    spares: {
+      percent: number("sparesPercent", "spares-not-a-number") ?? 0,
+      least: pieces(Math.ceil(number("sparesLeast", "spares-not-a-number") ?? 0)),
+    },
+    priceDate: priceDate(),
+    basis: textOf(row.basis),
+    place: row.code.place,
+  };
+}
+
+const textOf = (cell: TypedCell | undefined): string =>
+  cell === undefined ? "" : cellText(cell.value).trim();

@@ -1,0 +1,51 @@
+/** The take-off as one JSON object, for other programs. Its shape is fixed; README has it. */
+import { findingCell } from "../../core/base/finding";
+import type { Inches } from "../../core/base/units";
+import { decimalText } from "../../core/money/writeMoney";
+import { numberStyle, writeLength, writeSize } from "../../core/lengths/writeLength";
+import { because, quantityOf } from "../../core/takeoff/explain";
+import { openingAt } from "../../core/takeoff/take";
+import { lengthStyleOf, type Settings } from "../../app/settings";
+import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
+
+/** Sizes are plain numbers in the unit of the schedule: `48 x 84`, or millimetres. */
+export function takeOffJson({ estimate, findings, complete }: WorkbookTakeOff, settings: Settings) {
+  const style = lengthStyleOf(settings);
+  const show = (length: Inches): string => writeLength(length, style);
+  const sizeText = (size: readonly Inches[]): string | null => {
+    if (size.length === 0) return null;
+    if (settings.unit === "in") return writeSize(size, numberStyle);
+    return writeSize(size, { kind: "mm" }).replaceAll(" mm", "");
+  };
+  return {
+    complete,
+    jobs: estimate.jobs.map(({ job, rows, material }) => ({
+      job,
+      openings: rows,
+      lines: material.lines.map(({ line, item }) => ({
+        item: line.item,
+        size: sizeText(line.size),
+        description: item?.description ?? "",
+        unit: "each",
+        quantity: line.quantity,
+        reasons: line.counts.map((count) => ({
+          mark: openingAt(count.take, count.row).mark,
+          bag: count.part.bag,
+          quantity: quantityOf(count),
+          because: because(count, show),
+        })),
+      })),
+      material: {
+        total: material.total === null ? null : decimalText(material.total),
+        unpriced: material.unpriced,
+      },
+    })),
+    findings: findings.map((finding) => ({
+      code: finding.code,
+      level: finding.level,
+      cell: findingCell(finding),
+      found: finding.found,
+      message: finding.message,
+    })),
+  };
+}

@@ -1,0 +1,76 @@
+/** The take-off as text that a person reads in a terminal. */
+import { findingCell, findingLevels, type Finding } from "../../core/base/finding";
+import type { JobEstimate } from "../../core/estimate/estimate";
+import type { Currency } from "../../core/money/currency";
+import { moneyText } from "../../core/money/writeMoney";
+import { writeSize, type LengthStyle } from "../../core/lengths/writeLength";
+import { caution } from "../../sheets/caution";
+import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import { textTable } from "./textTable";
+
+/** Every job with its lines and totals, then the findings, then the caution. */
+export function takeOffText(
+  { estimate, findings, complete }: WorkbookTakeOff,
+  lengths: LengthStyle,
+  currency: Currency,
+): string {
+  const lines = [
+    ...estimate.jobs.flatMap((job) => [...jobText(job, lengths, currency), ""]),
+    ...findingsText(findings),
+    "",
+    complete ? "All openings were counted." : "NOT COMPLETE: see the stops above.",
+    caution,
+  ];
+  return lines.join("\n");
+}
+
+function jobText(job: JobEstimate, lengths: LengthStyle, currency: Currency): readonly string[] {
+  const { material } = job;
+  const counted = job.rows - job.uncounted.length;
+  const uncounted = job.uncounted.map((row) => row.mark).join(", ");
+  return [
+    `${job.job}: ${counted} of ${job.rows} openings counted`,
+    ...(uncounted === "" ? [] : [`  NOT COUNTED: ${uncounted}`]),
+    ...textTable(
+      [
+        { heading: "Item", align: "left" },
+        { heading: "Size", align: "right" },
+        { heading: "Pcs", align: "right" },
+        { heading: "Spares", align: "right" },
+        { heading: "To order", align: "right" },
+        { heading: "Cost", align: "right" },
+        { heading: "Description", align: "left" },
+      ],
+      material.lines.map(({ line, item, spares, toOrder, cost }) => [
+        line.item,
+        writeSize(line.size, lengths),
+        String(line.quantity),
+        String(spares),
+        String(toOrder),
+        cost === null ? "not priced" : moneyText(cost, currency),
+        item?.description ?? "not in the items table",
+      ]),
+    ).map((line) => `  ${line}`),
+    ...material.families.map(({ family, cost }) => `  ${family}: ${moneyText(cost, currency)}`),
+    `  Material: ${material.total === null ? "nothing could be priced" : moneyText(material.total, currency)}` +
+      (material.unpriced.length === 0
+        ? ""
+        : `, without ${material.unpriced.join(", ")} (not priced)`),
+    `  Weight: ${material.weight.toFixed(1)} lb` +
+      (material.unweighed.length === 0
+        ? ""
+        : `, without ${material.unweighed.join(", ")} (not weighed)`),
+  ];
+}
+
+const levelWords = { stop: "STOP", warn: "WARNING", note: "note" } as const;
+
+const findingsText = (findings: readonly Finding[]): readonly string[] =>
+  findingLevels.flatMap((level) =>
+    findings
+      .filter((finding) => finding.level === level)
+      .map((finding) => {
+        const where = [findingCell(finding), finding.mark ?? ""].filter((part) => part !== "");
+        return `${levelWords[level]}${where.length === 0 ? "" : ` ${where.join(" ")}`}: ${finding.message}`;
+      }),
+  );

@@ -1,0 +1,169 @@
+/** One job on the hardware sheet: what was counted and what was not, its lines by family, its totals. */
+import type { JobEstimate } from "../core/estimate/estimate";
+import { writeSize } from "../core/lengths/writeLength";
+import type { MaterialLine } from "../core/pricing/material";
+import type { DrawnCell, DrawnRow } from "../workbook/drawing";
+import { bandRow, blankRow, formula, number, text, wordsRow } from "./cells";
+import type { HardwareColumnKey } from "./hardwareColumns";
+import type { HardwareWish } from "./hardwareSheet";
+import { at, exactKey, lookUp, rounded, sumOf } from "./reference";
+
+type ColumnOf = (key: HardwareColumnKey) => number | null;
+
+/** The rows of a job, the first of which stands in row `start` (from zero) of the sheet. */
+export function jobSection(
+  job: JobEstimate,
+  wish: HardwareWish,
+  start: number,
+  width: number,
+  columnOf: ColumnOf,
+): readonly DrawnRow[] {
+  const rows: DrawnRow[] = [];
+  const here = (): number => start + rows.length;
+  const costColumn = columnOf("cost");
+  const weightColumn = columnOf("weight");
+
+  rows.push(bandRow("total", width, { 0: text(`${job.job}: ${countedWords(job)}`) }));
+  if (job.uncounted.length > 0) rows.push(wordsRow(uncountedWords(job), "stop", width));
+
+  const subtotalRows: number[] = [];
+  for (const family of job.material.families) {
+    const lines = job.material.lines.filter((line) => familyOf(line) === family.family);
+    rows.push(bandRow("group", width, { 0: text(family.family) }));
+    const lineRows = lines.map((line) => {
+      const row = here();
+      rows.push(lineRow(line, wish, row, width, columnOf));
+      return row;
+    });
+    subtotalRows.push(here());
+    rows.push(
+      bandRow("muted", width, {
+        1: text(`${family.family}, together`),
+        ...(costColumn === null
+          ? {}
+          : { [costColumn]: formula(sumOf(costColumn, lineRows), family.cost / 100, "money") }),
+        ...(weightColumn === null
+          ? {}
+          : {
+              [weightColumn]: formula(
+                sumOf(weightColumn, lineRows),
+                lines.reduce((sum, line) => sum + (line.weight ?? 0), 0),
+                "weight",
+              ),
+            }),
+      }),
+    );
+  }
+
+  rows.push(
+    bandRow("total", width, {
+      1: text(`${job.job}: material${job.material.unpriced.length > 0 ? " that is priced" : ""}`),
+      ...(costColumn === null
+        ? {}
+        : {
+            [costColumn]: formula(
+              sumOf(costColumn, subtotalRows),
+              (job.material.total ?? 0) / 100,
+              "money",
+            ),
+          }),
+      ...(weightColumn === null
+        ? {}
+        : {
+            [weightColumn]: formula(
+              sumOf(weightColumn, subtotalRows),
+              job.material.weight,
+              "weight",
+            ),
+          }),
+    }),
+  );
+  const { unpriced, unweighed } = job.material;
+  if (wish.withCosts && unpriced.length > 0) {
+    rows.push(wordsRow(`Not priced, and not in the total: ${unpriced.join(", ")}`, "warn", width));
+  }
+  if (unweighed.length > 0) {
+    rows.push(
+      wordsRow(`Not weighed, and not in the total: ${unweighed.join(", ")}`, "warn", width),
+    );
+  }
+  rows.push(blankRow);
+  return rows;
+}
+
+const familyOf = (line: MaterialLine): string => line.item?.family ?? "Not in the items table";
+
+function countedWords(job: JobEstimate): string {
+  const counted = job.rows - job.uncounted.length;
+  const doors = job.takeOff.openings
+    .filter((opening) => !job.takeOff.stopped.includes(opening))
+    .reduce((sum, opening) => sum + opening.quantity, 0);
+  return `${counted} of ${job.rows} openings counted, ${doors} pieces of them in all`;
+}
+
+function uncountedWords(job: JobEstimate): string {
+  const marks = job.uncounted.map((row) => row.mark);
+  const shown = marks.slice(0, 12).join(", ");
+  const more = marks.length > 12 ? ` and ${marks.length - 12} more` : "";
+  return `NOT COMPLETE. Not counted here: ${shown}${more}. The Findings sheet says why.`;
+}
+
+function lineRow(
+  { line, item, spares, toOrder, unitsEach, cost, weight }: MaterialLine,
+  wish: HardwareWish,
+  row: number,
+  width: number,
+  columnOf: ColumnOf,
+): DrawnRow {
+  const cells = new Array<DrawnCell | null>(width).fill(null);
+  const put = (key: HardwareColumnKey, cell: DrawnCell): void => {
+    const column = columnOf(key);
+    if (column !== null) cells[column] = cell;
+  };
+  const ref = (key: HardwareColumnKey): string => {
+    const column = columnOf(key);
+    return column === null ? "0" : at(row, column);
+  };
+
+  put("item", text(line.item));
+  put("description", text(item?.description ?? "Not in the items table", { wrap: true }));
+  put("size", text(writeSize(line.size, wish.lengths), { align: "right" }));
+  put("quantity", number(line.quantity, "count"));
+  put("spares", number(spares, "count", { look: "input" }));
+  put("toOrder", formula(`${ref("quantity")}+${ref("spares")}`, toOrder, "count"));
+  put("unit", text(item?.unit.label ?? ""));
+  put("unitsEach", unitsEach === null ? text("") : number(unitsEach, "decimal"));
+  if (item?.unitCost == null || unitsEach === null || cost === null) {
+    put("unitCost", text("not priced", { look: "warn", align: "right" }));
+    put("cost", text("not priced", { look: "warn", align: "right" }));
+  } else {
+    const unitCost = item.unitCost / 10_000;
+    const fromItems =
+      wish.items === null ? null : lookUp(exactKey(ref("item"), line.item), wish.items);
+    put(
+      "unitCost",
+      fromItems === null
+        ? number(unitCost, "unitCost", { look: "input" })
+        : formula(fromItems, unitCost, "unitCost"),
+    );
+    put(
+      "cost",
+      formula(
+        rounded(`${ref("toOrder")}*${ref("unitsEach")}*${ref("unitCost")}`, 2),
+        cost / 100,
+        "money",
+      ),
+    );
+  }
+  if (item?.weight == null || weight === null) {
+    put("weightEach", text("not weighed", { look: "warn", align: "right" }));
+    put("weight", text("not weighed", { look: "warn", align: "right" }));
+  } else {
+    put("weightEach", number(item.weight, "decimal"));
+    put(
+      "weight",
+      formula(`${ref("toOrder")}*${ref("unitsEach")}*${ref("weightEach")}`, weight, "weight"),
+    );
+  }
+  return { cells };
+}

@@ -1,0 +1,82 @@
+/** The reasons sheet: one row for each part of each opening, with how its number came about. */
+import type { Inches } from "../core/base/units";
+import type { JobEstimate } from "../core/estimate/estimate";
+import { writeLength, writeSize, type LengthStyle } from "../core/lengths/writeLength";
+import { because, quantityOf } from "../core/takeoff/explain";
+import { openingAt } from "../core/takeoff/take";
+import type { Drawing, DrawnRow } from "../workbook/drawing";
+import { caution } from "./caution";
+import { headingRow, number, row, text, wordsRow } from "./cells";
+import { printSetup } from "./printSetup";
+
+/** A sheet with more rows than this is no help to a person, and slow in every spreadsheet. */
+const mostRows = 50_000;
+
+const headings = [
+  { words: "Job", width: 20 },
+  { words: "Item", width: 19 },
+  { words: "Size", width: 19 },
+  { words: "Mark", width: 10 },
+  { words: "Quantity (pcs)", width: 10, numbers: true },
+  { words: "Bag", width: 18 },
+  { words: "Because", width: 110 },
+] as const;
+
+/** All counts of the jobs, line by line in the hardware sheet's order. */
+export function reasonsSheet(jobs: readonly JobEstimate[], lengths: LengthStyle): Drawing {
+  const show = (length: Inches): string => writeLength(length, lengths);
+  const width = headings.length;
+  const all = jobs.reduce(
+    (sum, job) => sum + job.takeOff.lines.reduce((count, line) => count + line.counts.length, 0),
+    0,
+  );
+  const rows: DrawnRow[] = [
+    wordsRow("Reasons", "title", width, { height: 26 }),
+    wordsRow(
+      "Why each number is what it is: the kit-book row, its formula, the numbers put in.",
+      "subtitle",
+      width,
+    ),
+    headingRow(headings),
+  ];
+  const heading = rows.length - 1;
+  for (const { job, material } of jobs) {
+    for (const { line } of material.lines) {
+      for (const count of line.counts) {
+        if (rows.length - heading > mostRows) break;
+        rows.push(
+          row(
+            text(job),
+            text(line.item),
+            text(writeSize(line.size, lengths), { align: "right" }),
+            text(openingAt(count.take, count.row).mark),
+            number(quantityOf(count), "count"),
+            text(count.part.bag),
+            text(because(count, show)),
+          ),
+        );
+      }
+    }
+  }
+  if (all > mostRows) {
+    const words = `${all - mostRows} more reasons are not written here. Take off fewer jobs at once to see them all.`;
+    rows.push(wordsRow(words, "warn", width));
+  }
+  return {
+    name: "Reasons",
+    mark: { kind: "reasons", subject: "" },
+    columnWidths: headings.map((column) => column.width),
+    rows,
+    frozenRows: heading + 1,
+    frozenColumns: 2,
+    tables: [],
+    choices: [],
+    print: printSetup({
+      orientation: "landscape",
+      headingRow: heading,
+      subject: "",
+      title: "Reasons",
+      caution,
+    }),
+  };
+}

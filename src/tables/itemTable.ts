@@ -1,0 +1,90 @@
+/** A block of cells -> rows of an items table, and the headings it is written with. */
+import { cellText, isBlank, type Block, type TypedCell } from "../core/base/cell";
+import type { ItemColumn, ItemRow } from "../core/pricing/item";
+import { findHeadingRow, matchHeadings, type ColumnRule } from "./headings";
+
+export const itemTableColumns: readonly ColumnRule<ItemColumn>[] = [
+  {
+    key: "code",
+    label: "Code",
+    words: ["code", "item", "item code", "item no", "part", "part no", "part number"],
+  },
+  {
+    key: "description",
+    label: "Description",
+    words: ["description", "desc", "item description", "name"],
+  },
+  { key: "family", label: "Family", words: ["family", "group", "category", "class"] },
+  { key: "unit", label: "Unit", words: ["unit", "uom", "unit of measure", "per", "priced per"] },
+  {
+    key: "unitCost",
+    label: "Unit cost",
+    words: ["unit cost", "cost", "cost each", "unit price", "price", "price each"],
+  },
+  {
+    key: "weight",
+    label: "Weight (lb)",
+    words: ["weight", "weight each", "unit weight", "wt", "weight lb", "weight lbs", "lb", "lbs"],
+  },
+  {
+    key: "sparesPercent",
+    label: "Spares %",
+    words: ["spares", "spares percent", "spare percent", "spares pct", "percent spares", "spare"],
+  },
+  {
+    key: "sparesLeast",
+    label: "Spares least",
+    words: ["spares least", "least spares", "spares min", "min spares", "spares at least"],
+  },
+  {
+    key: "priceDate",
+    label: "Price date",
+    words: ["price date", "priced on", "date", "date of price", "cost date"],
+  },
+  { key: "basis", label: "Basis", words: ["basis", "source", "note", "notes"] },
+];
+
+/** Headings that no other table of a workbook has together. */
+const needed: readonly ItemColumn[] = ["code", "unitCost"];
+
+/** Whether a block is an items table: it has headings for a code and a unit cost. */
+export const isItemTable = (block: Block): boolean => headingsOf(block) !== null;
+
+/**
+ * The rows of an items table; rows that are all blank are passed over. `null` where the block has no
+ * headings for a code and a unit cost.
+ */
+export function readItemTable(block: Block): readonly ItemRow[] | null {
+  const headings = headingsOf(block);
+  if (headings === null) return null;
+  const { row: headingRow, columns } = headings;
+  const rows: ItemRow[] = [];
+  for (const [index, cells] of block.rows.entries()) {
+    if (index <= headingRow || cells.every(isBlank)) continue;
+    const cell = (column: number): TypedCell => ({
+      value: cells[column] ?? null,
+      place: { sheet: block.sheet, row: block.row + index, column: block.column + column },
+    });
+    const typed = Object.fromEntries(
+      [...columns].map(([key, column]) => [key, cell(column)]),
+    ) as Readonly<Partial<Record<ItemColumn, TypedCell>>>;
+    const { code } = typed;
+    if (code === undefined) continue;
+    // The notice that demo prices carry stands alone in its row.
+    const filled = cells.filter((value) => !isBlank(value));
+    if (filled.length === 1 && cellText(code.value).length > 40) continue;
+    rows.push({ ...typed, code });
+  }
+  return rows;
+}
+
+function headingsOf(
+  block: Block,
+): { readonly row: number; readonly columns: ReadonlyMap<ItemColumn, number> } | null {
+  const row = findHeadingRow(block.rows, itemTableColumns, 3);
+  const cells = block.rows[row];
+  if (cells === undefined) return null;
+  const { matches } = matchHeadings(cells, itemTableColumns);
+  const columns = new Map(matches.map(({ key, column }) => [key, column]));
+  return needed.every((key) => columns.has(key)) ? { row, columns } : null;
+}
