@@ -1,7 +1,13 @@
 /** A chart: a look-up by one or two keys, such as a bracket by post height and door height. */
 import type { CellPlace } from "../base/cell";
+import type { ChartLookup } from "../formulas/formula";
+import { snapped } from "../formulas/rounding";
+import type { Value } from "../formulas/value";
 
-/** How a key is matched. `next up` takes the smallest number of the chart that is not below it. */
+/**
+ * How a key is matched. `next up` takes, on each way, the smallest number of the chart that is not
+ * below it. Text is always matched exactly, without case.
+ */
 export const chartMatches = ["exact", "next up"] as const;
 export type ChartMatch = (typeof chartMatches)[number];
 
@@ -12,7 +18,7 @@ export type ChartEntry = {
   readonly down: ChartValue;
   /** `null` in a one-way chart. */
   readonly across: ChartValue | null;
-  /** `null` where the row's value cannot be used: looking there finds nothing. */
+  /** `null` where the entry's value cannot be used: looking there finds nothing. */
   readonly value: ChartValue | null;
   readonly place: CellPlace | null;
   readonly basis: string;
@@ -23,5 +29,55 @@ export type Chart = {
   readonly name: string;
   readonly match: ChartMatch;
   readonly twoWay: boolean;
+  /** No two have the same keys. */
   readonly entries: readonly ChartEntry[];
 };
+
+/**
+ * The key under which a value is found. Numbers that a spreadsheet shows alike are the same key, and
+ * so are texts that differ in case or spaces only. Yes and no are found as booleans and as words.
+ */
+export function chartKey(value: ChartValue): string | number {
+  if (typeof value === "number") return snapped(value);
+  if (typeof value === "boolean") return value ? "yes" : "no";
+  const text = value.trim().replace(/\s+/g, " ").toLowerCase();
+  return text === "true" ? "yes" : text === "false" ? "no" : text;
+}
+
+/** The same for one entry: keys down and across. */
+export const entryKey = (down: string | number, across: string | number | null): string =>
+  JSON.stringify([down, across]);
+
+/** Looks into the chart; a blank key, or one with no entry, finds nothing. */
+export function chartLookup(chart: Chart): ChartLookup {
+  const values = new Map<string, ChartValue | null>();
+  const downs = new Set<number>();
+  const acrosses = new Set<number>();
+  for (const { down, across, value } of chart.entries) {
+    const downKey = chartKey(down);
+    const acrossKey = across === null ? null : chartKey(across);
+    values.set(entryKey(downKey, acrossKey), value);
+    if (typeof downKey === "number") downs.add(downKey);
+    if (typeof acrossKey === "number") acrosses.add(acrossKey);
+  }
+  const find = keyFinder(chart.match, downs);
+  const findAcross = keyFinder(chart.match, acrosses);
+  return (down, across) => {
+    const downKey = find(down);
+    const acrossKey = chart.twoWay ? findAcross(across) : null;
+    if (downKey === undefined || acrossKey === undefined) return undefined;
+    return values.get(entryKey(downKey, acrossKey)) ?? undefined;
+  };
+}
+
+type KeyFinder = (value: Value) => string | number | undefined;
+
+function keyFinder(match: ChartMatch, numbers: ReadonlySet<number>): KeyFinder {
+  const ascending = [...numbers].sort((a, b) => a - b);
+  return (value) => {
+    if (value === null) return undefined;
+    const key = chartKey(value);
+    if (match === "exact" || typeof key === "string") return key;
+    return ascending.find((number) => number >= key);
+  };
+}

@@ -11,10 +11,7 @@ import { normalName } from "../formulas/names";
 import type { Chart } from "./chart";
 import type { Field, FieldKind } from "./fields";
 import type { KitBookSection } from "./rows";
-
-/** What a size's value must be. `count` is a whole number from zero up, `length` is inches. */
-export const sizeUnits = ["length", "count", "number", "text", "yes/no"] as const;
-export type SizeUnit = (typeof sizeUnits)[number];
+import type { SizeUnit } from "./sizeUnit";
 
 /** Where a compiled row came from. */
 export type RowSource = {
@@ -53,7 +50,8 @@ export type BookItem =
 export type CompiledPart = {
   readonly source: RowSource;
   readonly bag: string;
-  readonly step: BookFormula;
+  /** `null` comes after all steps. */
+  readonly step: BookFormula | null;
   readonly item: BookItem;
   /** Of a piece, in inches: none, one or two (such as width x height). */
   readonly size: readonly BookFormula[];
@@ -115,6 +113,9 @@ export type KitBook = {
   readonly charts: readonly Chart[];
 };
 
-/** The opening type of that name in any case, spacing and punctuation, or `undefined`. */
+/** An opening type's name as names are compared: in any case, spacing and punctuation. */
+export const typeKey = (name: string): string => normalName(name);
+
+/** The opening type of that name, or `undefined`. */
 export const openingTypeNamed = (book: KitBook, name: string): OpeningType | undefined =>
-  book.types.find((type) => normalName(type.name) === normalName(name));
+  book.types.find((type) => typeKey(type.name) === typeKey(name));

@@ -29,9 +29,9 @@ export const sectionColumns = {
   charts: ["chart", "match", "down", "across", "value", "basis"],
 } as const satisfies Readonly<Record<KitBookSection, readonly string[]>>;
 
-type RowOf<Section extends KitBookSection> = {
-  readonly [Column in (typeof sectionColumns)[Section][number]]: TypedCell;
-};
+type RowOf<Section extends KitBookSection> = Readonly<
+  Record<(typeof sectionColumns)[Section][number], TypedCell>
+>;
 
 /**
  * A size worked out for an opening: `name` is what other formulas call it, `unit` one of `sizeUnits`.

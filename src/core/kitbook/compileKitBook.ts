@@ -1,0 +1,167 @@
+/**
+ * Kit-book rows into a checked, compiled kit book.
+ *
+ * The way: rows are read one by one (`readRow`, `readCharts`), the opening types they name are
+ * gathered, and each type's rows are compiled together (`compileType`). Every bad row is a finding
+ * with its cell; the good ones work, and an opening type says which of its rows do not.
+ */
+import type { Finding } from "../base/finding";
+import { nearestName, normalName } from "../formulas/names";
+import { chartLookup } from "./chart";
+import type { KnownChart } from "./compileFormulas";
+import { compileType, type CompiledType, type TypeRows } from "./compileType";
+import { standardFields, type Field } from "./fields";
+import { typeKey, type KitBook, type RowSource } from "./kitBook";
+import { bookFinding } from "./readCell";
+import { readCharts, type ReadCharts } from "./readCharts";
+import { readLimitRow, readPartRow, readSizeRow, type ReadRow } from "./readRow";
+import type { KitBookRows } from "./rows";
+
+export type KitBookResult = { readonly book: KitBook; readonly findings: readonly Finding[] };
+
+/**
+ * Compiles a book. `furtherHeadings` are the schedule's headings besides the standard fields, as
+ * typed; formulas use them by their `normalName`. One that a size of the book has too is reported,
+ * and formulas of types with that size use the size.
+ */
+export function compileKitBook(
+  rows: KitBookRows,
+  furtherHeadings: readonly string[],
+): KitBookResult {
+  const charts = readCharts(rows.charts);
+  const known = knownCharts(charts);
+  const read: TypeRows = {
+    sizes: rows.sizes.map((row, index) => readSizeRow(row, index + 1)),
+    parts: rows.parts.map((row, index) => readPartRow(row, index + 1)),
+    limits: rows.limits.map((row, index) => readLimitRow(row, index + 1)),
+  };
+  const fields = allFields(furtherHeadings);
+  const types = typeNames(read);
+  const compiled = [...types.values()].map((name) =>
+    compileType(name, rowsFor(read, name), fields, known),
+  );
+  const book: KitBook = {
+    fields,
+    types: compiled.map(({ type }) => type),
+    charts: charts.charts,
+  };
+  const findings = [
+    ...(types.size === 0 ? [bookFinding("book-without-types", {})] : []),
+    ...charts.findings,
+    ...rowFindings(read, compiled),
+    ...headingFindings(read, fields),
+    ...typeFindings(read, book),
+  ];
+  return { book, findings };
+}
+
+function knownCharts({ charts, broken }: ReadCharts): ReadonlyMap<string, KnownChart> {
+  return new Map(
+    charts.map((chart) => {
+      const name = normalName(chart.name);
+      return [name, { chart, lookup: chartLookup(chart), broken: broken.has(name) }];
+    }),
+  );
+}
+
+function allFields(furtherHeadings: readonly string[]): readonly Field[] {
+  const fields = new Map<string, Field>(standardFields.map((field) => [field.name, field]));
+  for (const heading of furtherHeadings) {
+    const name = normalName(heading);
+    if (name === "" || fields.has(name)) continue;
+    fields.set(name, { name, label: heading.trim(), kind: "found" });
+  }
+  return [...fields.values()];
+}
+
+const allRows = ({ sizes, parts, limits }: TypeRows): readonly ReadRow<unknown>[] => [
+  ...sizes,
+  ...parts,
+  ...limits,
+];
+
+/** Each opening type as first typed, by its key. */
+function typeNames(rows: TypeRows): ReadonlyMap<string, string> {
+  const names = new Map<string, string>();
+  for (const { forTypes } of allRows(rows)) {
+    if (forTypes === "all") continue;
+    for (const name of forTypes) {
+      const key = normalName(name);
+      if (!names.has(key)) names.set(key, name);
+    }
+  }
+  return names;
+}
+
+const isFor = (row: ReadRow<unknown>, key: string): boolean =>
+  row.forTypes === "all" || row.forTypes.some((name) => typeKey(name) === key);
+
+function rowsFor(rows: TypeRows, name: string): TypeRows {
+  const key = typeKey(name);
+  return {
+    sizes: rows.sizes.filter((row) => isFor(row, key)),
+    parts: rows.parts.filter((row) => isFor(row, key)),
+    limits: rows.limits.filter((row) => isFor(row, key)),
+  };
+}
+
+/**
+ * The findings of each row: its own, then those of its use. One that is the same for all the row's
+ * opening types is said once; one that is not names the types.
+ */
+function rowFindings(rows: TypeRows, compiled: readonly CompiledType[]): readonly Finding[] {
+  const uses = new Map<RowSource, Map<string, { finding: Finding; types: string[] }>>();
+  for (const { type, findings } of compiled) {
+    for (const { source, finding } of findings) {
+      const ofRow = uses.get(source) ?? new Map<string, { finding: Finding; types: string[] }>();
+      uses.set(source, ofRow);
+      const key = `${finding.code} ${finding.message}`;
+      const told = ofRow.get(key) ?? { finding, types: [] };
+      told.types.push(type.name);
+      ofRow.set(key, told);
+    }
+  }
+  return allRows(rows).flatMap((row) => {
+    const count = compiled.filter(({ type }) => isFor(row, typeKey(type.name))).length;
+    const told = [...(uses.get(row.source)?.values() ?? [])];
+    return [...row.findings, ...told.map(({ finding, types }) => about(finding, types, count))];
+  });
+}
+
+function about(finding: Finding, types: readonly string[], count: number): Finding {
+  if (types.length === count) return finding;
+  const named = types.map((type) => `"${type}"`).join(", ");
+  return { ...finding, message: `For the opening type ${named}: ${finding.message}` };
+}
+
+function headingFindings(rows: TypeRows, fields: readonly Field[]): readonly Finding[] {
+  const headings = new Map(
+    fields.filter((field) => field.kind === "found").map((field) => [field.name, field.label]),
+  );
+  return rows.sizes.flatMap(({ content }) => {
+    const heading = content === null ? undefined : headings.get(normalName(content.name));
+    if (content === null || heading === undefined) return [];
+    const { name: found, place } = content;
+    return [bookFinding("size-hides-a-heading", { place, found, values: { heading } })];
+  });
+}
+
+/** Types so thin that their name is more likely a slip. */
+const fewRows = 2;
+
+function typeFindings(rows: TypeRows, { types }: KitBook): readonly Finding[] {
+  return types.flatMap((type) => {
+    const key = typeKey(type.name);
+    const own = allRows(rows).filter((row) => row.forTypes !== "all" && isFor(row, key));
+    const place = own[0]?.source.place ?? null;
+    const others = types.map(({ name }) => name).filter((name) => typeKey(name) !== key);
+    const other = own.length <= fewRows ? nearestName(type.name, others) : undefined;
+    const details = { place, found: type.name };
+    if (other !== undefined) {
+      const values = { count: own.length, other };
+      return [bookFinding("book-type-likeness", { ...details, values })];
+    }
+    const hasParts = rows.parts.some((row) => isFor(row, key));
+    return hasParts ? [] : [bookFinding("book-type-without-parts", details)];
+  });
+}

@@ -1,0 +1,230 @@
+/**
+ * Kit-book rows read one by one: each cell makes sense by itself, and formulas are parsed. What
+ * names mean is found out later, for each opening type.
+ */
+import { isBlank, type TypedCell } from "../base/cell";
+import { findingLevels, type Finding, type FindingLevel } from "../base/finding";
+import { normalName } from "../formulas/names";
+import { readFormula } from "../formulas/read";
+import { standardFields } from "./fields";
+import type { RowSource } from "./kitBook";
+import { readMessage, type ReadMessagePiece } from "./message";
+import {
+  bookFinding,
+  readFilledFormula,
+  readFilledText,
+  readFormulaIfAny,
+  readFormulaText,
+  readText,
+  type ReadFormula,
+  type Report,
+} from "./readCell";
+import type { KitBookSection, LimitRow, PartRow, SizeRow } from "./rows";
+import { sizeUnits, type SizeUnit } from "./sizeUnit";
+
+/** The opening types a row is for: as typed, or every one. */
+export type ForTypes = readonly string[] | "all";
+
+/** A row with its findings; `content` is `null` where one of them keeps it from being used. */
+export type ReadRow<Content> = {
+  readonly source: RowSource;
+  readonly forTypes: ForTypes;
+  readonly content: Content | null;
+  readonly findings: readonly Finding[];
+};
+
+export type ReadSize = {
+  readonly name: string;
+  readonly place: TypedCell["place"];
+  readonly unit: SizeUnit;
+  readonly formula: ReadFormula;
+  readonly note: string;
+  readonly basis: string;
+};
+
+export type ReadItem =
+  | { readonly kind: "code"; readonly code: string }
+  | { readonly kind: "formula"; readonly formula: ReadFormula };
+
+export type ReadPart = {
+  readonly bag: string;
+  readonly step: ReadFormula | null;
+  readonly item: ReadItem;
+  readonly size: readonly ReadFormula[];
+  readonly quantity: ReadFormula;
+  readonly when: ReadFormula | null;
+  readonly cutLength: ReadFormula | null;
+  readonly minutes: ReadFormula | null;
+  readonly basis: string;
+};
+
+export type ReadLimit = {
+  readonly when: ReadFormula;
+  readonly level: FindingLevel;
+  readonly text: string;
+  readonly place: TypedCell["place"];
+  readonly message: readonly ReadMessagePiece[];
+  readonly basis: string;
+};
+
+export const readSizeRow = (row: SizeRow, number: number): ReadRow<ReadSize> =>
+  readRow("sizes", number, row, (report) => {
+    const name = readSizeName(row.name, report);
+    const unit = readUnit(row.unit, report);
+    const formula = readFilledFormula(row.formula, "formula", report);
+    const note = readText(row.note, report);
+    const basis = readText(row.basis, report);
+    if (name === null || unit === null || formula === null) return null;
+    return { name, place: row.name.place, unit, formula, note: note ?? "", basis: basis ?? "" };
+  });
+
+export const readPartRow = (row: PartRow, number: number): ReadRow<ReadPart> =>
+  readRow("parts", number, row, (report) => {
+    const bag = readText(row.bag, report) ?? "";
+    if (isBlank(row.bag.value)) report(bookFinding("bag-empty", { place: row.bag.place }));
+    const step = readFormulaIfAny(row.step, report);
+    const item = readItem(row.item, report);
+    const size = readPieceSize(row.size, report);
+    const quantity = readFilledFormula(row.quantity, "quantity", report);
+    const when = readFormulaIfAny(row.when, report);
+    const cutLength = readFormulaIfAny(row.cutLength, report);
+    const minutes = readFormulaIfAny(row.minutes, report);
+    const basis = readText(row.basis, report) ?? "";
+    if (size !== null && size.length > 0 && cutLength !== null) {
+      report(bookFinding("size-and-cut-length", { place: row.cutLength.place }));
+    }
+    if (item === null || size === null || quantity === null) return null;
+    return { bag, step, item, size, quantity, when, cutLength, minutes, basis };
+  });
+
+export const readLimitRow = (row: LimitRow, number: number): ReadRow<ReadLimit> =>
+  readRow("limits", number, row, (report) => {
+    const when = readFilledFormula(row.when, "condition", report);
+    const level = readLevel(row.level, report);
+    const text = readFilledText(row.message, "message", report);
+    const basis = readText(row.basis, report) ?? "";
+    if (when === null || level === null || text === null) return null;
+    return { when, level, text, place: row.message.place, message: readMessage(text), basis };
+  });
+
+/** Reads the row's types, then the rest; a finding that stops leaves the row without content. */
+function readRow<Content>(
+  section: KitBookSection,
+  number: number,
+  row: { readonly type: TypedCell },
+  read: (report: Report) => Content | null,
+): ReadRow<Content> {
+  const findings: Finding[] = [];
+  const report: Report = (finding) => findings.push(finding);
+  const forTypes = readTypes(row.type, report);
+  const content = read(report);
+  const usable = findings.every((finding) => finding.level !== "stop");
+  return {
+    source: { section, number, place: row.type.place },
+    forTypes,
+    content: usable ? content : null,
+    findings,
+  };
+}
+
+/** A row whose type cannot be read may be about any type: it goes to all of them, as a bad row. */
+function readTypes(cell: TypedCell, report: Report): ForTypes {
+  const text = readText(cell, report);
+  if (text === null) return "all";
+  const names = text
+    .split(",")
+    .map((name) => name.trim().replace(/\s+/g, " "))
+    .filter((name) => name === "*" || normalName(name) !== "");
+  if (names.includes("*")) return "all";
+  if (names.length > 0) return names;
+  report(bookFinding("book-type-empty", { place: cell.place, found: text }));
+  return "all";
+}
+
+function readSizeName(cell: TypedCell, report: Report): string | null {
+  const name = readFilledText(cell, "name", report);
+  if (name === null) return null;
+  if (standardFields.some((field) => field.name === normalName(name))) {
+    report(bookFinding("size-name-is-a-field", { place: cell.place, found: name }));
+    return null;
+  }
+  const read = readFormula(normalName(name));
+  if (read.ok && read.value.tree.kind === "name") return name;
+  report(bookFinding("size-name-unusable", { place: cell.place, found: name }));
+  return null;
+}
+
+const unitsByWord: ReadonlyMap<string, SizeUnit> = new Map<string, SizeUnit>([
+  ...sizeUnits.map((unit) => [unit, unit] as const),
+  ["lengths", "length"],
+  ["inches", "length"],
+  ["counts", "count"],
+  ["pieces", "count"],
+  ["numbers", "number"],
+  ["yes or no", "yes/no"],
+  ["yes / no", "yes/no"],
+  ["y/n", "yes/no"],
+]);
+
+function readUnit(cell: TypedCell, report: Report): SizeUnit | null {
+  const text = readText(cell, report);
+  if (text === null) return null;
+  const unit = unitsByWord.get(text.toLowerCase());
+  if (unit !== undefined) return unit;
+  const values = { known: sizeUnits.join(", ") };
+  report(bookFinding("size-unit-unknown", { place: cell.place, found: text, values }));
+  return null;
+}
+
+function readItem(cell: TypedCell, report: Report): ReadItem | null {
+  const text = readFilledText(cell, "item", report);
+  if (text === null) return null;
+  if (!text.startsWith("=")) return { kind: "code", code: text.replace(/\s+/g, " ") };
+  if (text.slice(1).trim() === "") {
+    report(bookFinding("item-or-formula-empty", { place: cell.place, found: text }));
+    return null;
+  }
+  const formula = readFormulaText(text, cell.place, report);
+  return formula === null ? null : { kind: "formula", formula };
+}
+
+/** The measures of a piece: those between ` x ` outside quotes, brackets and names. */
+function readPieceSize(cell: TypedCell, report: Report): readonly ReadFormula[] | null {
+  if (isBlank(cell.value)) return [];
+  const text = readText(cell, report);
+  if (text === null) return null;
+  const measures = splitMeasures(text);
+  if (measures.length > 2) {
+    report(bookFinding("size-not-one-or-two", { place: cell.place, found: text }));
+    return null;
+  }
+  const read = measures.map((measure) => readFormulaText(measure, cell.place, report));
+  const formulas = read.filter((formula) => formula !== null);
+  return formulas.length === read.length ? formulas : null;
+}
+
+function splitMeasures(text: string): readonly string[] {
+  // A text in quotes, or a heading in square brackets, is passed over whole, so that an x in it
+  // splits nothing. A quote that follows a digit is an inch mark.
+  const pieces = text.match(/(?<!\d\s?)"(?:[^"]|"")*"|\[[^\]]*\]|\s[x×]\s|./gis) ?? [];
+  const measures = [""];
+  for (const piece of pieces) {
+    if (/^\s[x×]\s$/i.test(piece)) measures.push("");
+    else measures.push((measures.pop() ?? "") + piece);
+  }
+  return measures.map((measure) => measure.trim());
+}
+
+const levelsByWord: ReadonlyMap<string, FindingLevel> = new Map<string, FindingLevel>([
+  ...findingLevels.map((level) => [level, level] as const),
+  ["warning", "warn"],
+]);
+
+function readLevel(cell: TypedCell, report: Report): FindingLevel | null {
+  const text = readText(cell, report);
+  if (text === null) return null;
+  const level = levelsByWord.get(text.toLowerCase());
+  if (level !== undefined) return level;
+  report(bookFinding("level-unknown", { place: cell.place, found: text }));
+  return null;
+}
