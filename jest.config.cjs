@@ -11,12 +11,32 @@ const swc = [
     sourceMaps: "inline",
   },
 ];
+/** Packages that publish ES modules only, and so are compiled for the tests. */
+const esModulePackages = [
+  "strip-bom",
+  "uuid",
+  "hucre",
+  "@ironcalc",
+  // What the embedded grid stands on.
+  "lodash-es",
+  "nanoid",
+  "numfmt",
+  "rbush",
+  "quickselect",
+  "kdbush",
+  "franc-min",
+  "trigram-utils",
+  "n-gram",
+  "collapse-white-space",
+  "cjk-regex",
+  "regexp-util",
+  "unicode-regex",
+];
 module.exports = {
   testEnvironment: "node",
   roots: ["<rootDir>/tests"],
   testMatch: ["**/*.test.ts", "**/*.test.tsx"],
   transform: { "^.+\\.tsx?$": swc, "/node_modules/.+\\.m?js$": swc },
-  // Some packages publish ES modules only.
-  transformIgnorePatterns: ["/node_modules/(?!(.*/)?(strip-bom|uuid|hucre|@ironcalc)/)"],
+  transformIgnorePatterns: [`/node_modules/(?!(.*/)?(${esModulePackages.join("|")})/)`],
   testTimeout: 30000,
 };

@@ -1,0 +1,158 @@
+/** Reads the cells of one sheet of the grid: values with their exact types, spilled ones included. */
+import type {
+  ICellData,
+  IStyleData,
+  Nullable,
+  Workbook as GridWorkbook,
+  Worksheet,
+} from "@univerjs/core";
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import type { Block, CellValue } from "../../core/base/cell";
+import { isDateFormat } from "../../workbook/dateFormats";
+import type { TypedCell } from "../../workbook/fingerprint";
+import { cellValue } from "./cells";
+import type { Engine } from "./engine";
+
+type CellRows = Readonly<Record<number, Readonly<Record<number, Nullable<ICellData>>> | undefined>>;
+
+/** Rows and columns from zero, both ends included. */
+export type Area = {
+  readonly firstRow: number;
+  readonly firstColumn: number;
+  readonly lastRow: number;
+  readonly lastColumn: number;
+};
+
+export type SheetReading = {
+  readonly valueAt: (row: number, column: number) => CellValue;
+  /** With `=` in front; `undefined` where a value was typed, or nothing. */
+  readonly formulaAt: (row: number, column: number) => string | undefined;
+  /** The cells an array formula fills, its own included. */
+  readonly spillAt: (row: number, column: number) => Area | undefined;
+  /** Each cell that only shows what an array formula elsewhere comes to. */
+  readonly spilledPlaces: () => Generator<readonly [row: number, column: number]>;
+  /** The smallest area with all cells that hold something, or `null` on a blank sheet. */
+  readonly used: () => Area | null;
+  /** What was typed, row by row: a formula's spilled results are not. */
+  readonly typedCells: () => Generator<TypedCell>;
+};
+
+/** Looks at `sheet` as it is now; a reading is not kept up to date. */
+export function readSheet(
+  { injector }: Engine,
+  book: GridWorkbook,
+  sheet: Worksheet,
+): SheetReading {
+  const formulas = injector.get(FormulaDataModel);
+  const [unit, id] = [book.getUnitId(), sheet.getSheetId()];
+  const typed: CellRows = sheet.getCellMatrix().getMatrix();
+  const spilled: CellRows = formulas.getArrayFormulaCellData()[unit]?.[id] ?? {};
+  const spillAreas = formulas.getArrayFormulaRange()[unit]?.[id] ?? {};
+  const isDate = dateTest(book);
+
+  const valueAt = (row: number, column: number): CellValue => {
+    const cell = typed[row]?.[column];
+    const value = cellValue(cell, isDate(cell?.s));
+    return value ?? cellValue(spilled[row]?.[column], false);
+  };
+  const formulaAt = (row: number, column: number): string | undefined => {
+    const cell = typed[row]?.[column];
+    if (!cell || (!cell.f && !cell.si)) return undefined;
+    return formulas.getFormulaStringByCell(row, column, id, unit) ?? cell.f ?? undefined;
+  };
+  const spillAt = (row: number, column: number): Area | undefined => {
+    const area = spillAreas[row]?.[column];
+    return area && area.endRow >= row && area.endColumn >= column
+      ? {
+          firstRow: area.startRow,
+          firstColumn: area.startColumn,
+          lastRow: area.endRow,
+          lastColumn: area.endColumn,
+        }
+      : undefined;
+  };
+  return {
+    valueAt,
+    formulaAt,
+    spillAt,
+    used: () =>
+      usedArea(
+        [typed, spilled],
+        (row, column) => formulaAt(row, column) !== undefined || valueAt(row, column) !== null,
+      ),
+    *spilledPlaces() {
+      for (const [row, column] of places(spilled)) {
+        if (formulaAt(row, column) === undefined) yield [row, column];
+      }
+    },
+    *typedCells() {
+      for (const [row, column] of places(typed)) {
+        const formula = formulaAt(row, column);
+        const cell = typed[row]?.[column];
+        const value = cellValue(cell, isDate(cell?.s));
+        if (formula !== undefined) yield { row, column, value, formula };
+        else if (value !== null) yield { row, column, value };
+      }
+    },
+  };
+}
+
+/** The values of `area` as a block; `null` makes a block without rows. */
+export function readBlock(reading: SheetReading, sheet: string, area: Area | null): Block {
+  if (area === null) return { sheet, row: 0, column: 0, rows: [] };
+  const { firstRow, firstColumn, lastRow, lastColumn } = area;
+  const rows = Array.from({ length: lastRow - firstRow + 1 }, (_, down) =>
+    Array.from({ length: lastColumn - firstColumn + 1 }, (__, across) =>
+      reading.valueAt(firstRow + down, firstColumn + across),
+    ),
+  );
+  return { sheet, row: firstRow, column: firstColumn, rows };
+}
+
+/** Each place that has a cell, in row order. */
+export function* places(cells: CellRows): Generator<readonly [row: number, column: number]> {
+  for (const row of Object.keys(cells)) {
+    for (const column of Object.keys(cells[Number(row)] ?? {})) yield [Number(row), Number(column)];
+  }
+}
+
+function usedArea(
+  layers: readonly CellRows[],
+  holds: (row: number, column: number) => boolean,
+): Area | null {
+  let area: Area | null = null;
+  for (const layer of layers) {
+    for (const [row, column] of places(layer)) {
+      if (holds(row, column))
+        area = area === null ? oneCell(row, column) : widen(area, row, column);
+    }
+  }
+  return area;
+}
+
+const oneCell = (row: number, column: number): Area => ({
+  firstRow: row,
+  firstColumn: column,
+  lastRow: row,
+  lastColumn: column,
+});
+
+const widen = (area: Area, row: number, column: number): Area => ({
+  firstRow: Math.min(area.firstRow, row),
+  firstColumn: Math.min(area.firstColumn, column),
+  lastRow: Math.max(area.lastRow, row),
+  lastColumn: Math.max(area.lastColumn, column),
+});
+
+/** Whether a cell's style shows dates; asked once for each style of the workbook. */
+function dateTest(book: GridWorkbook): (style: Nullable<IStyleData | string>) => boolean {
+  const known = new Map<string, boolean>();
+  const shows = (style: Nullable<IStyleData>): boolean =>
+    style?.n ? isDateFormat(style.n.pattern) : false;
+  return (style) => {
+    if (typeof style !== "string") return shows(style);
+    const answer = known.get(style) ?? shows(book.getStyles().get(style));
+    known.set(style, answer);
+    return answer;
+  };
+}

@@ -1,0 +1,148 @@
+/** Tells what changes in the grid: the grid's own changes by id, gathered over a moment. */
+import type { ICommandInfo } from "@univerjs/core";
+import {
+  DeleteWorksheetProtectionMutation,
+  InsertColMutation,
+  InsertRowMutation,
+  InsertSheetMutation,
+  MoveColsMutation,
+  MoveRangeMutation,
+  MoveRowsMutation,
+  RemoveColMutation,
+  RemoveRowMutation,
+  RemoveSheetMutation,
+  ReorderRangeMutation,
+  SetRangeValuesMutation,
+  SetSelectionsOperation,
+  SetWorksheetActiveOperation,
+  SetWorksheetHideMutation,
+  SetWorksheetNameMutation,
+  SetWorksheetOrderMutation,
+  SheetsSelectionsService,
+} from "@univerjs/sheets";
+import {
+  AddSheetTableMutation,
+  DeleteSheetTableMutation,
+  SetSheetTableMutation,
+} from "@univerjs/sheets-table";
+import { SetArrayFormulaDataMutation } from "@univerjs/engine-formula";
+import type { Selection, WorkbookChange } from "../../workbook/workbook";
+import { openGridWorkbook, type Engine } from "./engine";
+import { SetRecordMutation } from "./records";
+
+const cellChanges: ReadonlySet<string> = new Set([
+  SetRangeValuesMutation.id,
+  InsertRowMutation.id,
+  InsertColMutation.id,
+  RemoveRowMutation.id,
+  RemoveColMutation.id,
+  MoveRowsMutation.id,
+  MoveColsMutation.id,
+  ReorderRangeMutation.id,
+]);
+
+const sheetChanges: ReadonlySet<string> = new Set([
+  InsertSheetMutation.id,
+  RemoveSheetMutation.id,
+  SetWorksheetNameMutation.id,
+  SetWorksheetOrderMutation.id,
+  SetWorksheetHideMutation.id,
+  DeleteWorksheetProtectionMutation.id,
+  AddSheetTableMutation.id,
+  DeleteSheetTableMutation.id,
+  SetSheetTableMutation.id,
+  SetRecordMutation.id,
+]);
+
+const selectionChanges: ReadonlySet<string> = new Set([
+  SetSelectionsOperation.id,
+  SetWorksheetActiveOperation.id,
+]);
+
+/**
+ * Calls `onChange` for what changes in the open workbook until the function it returns is called.
+ * Changes are told after the code that made them has run, each once; the sheets first.
+ */
+export function watchGrid(engine: Engine, onChange: (change: WorkbookChange) => void): () => void {
+  const touched = new Set<string>();
+  let sheets = false;
+  let moved = false;
+  let stopped = false;
+  let timer: ReturnType<typeof setTimeout> | null = null;
+
+  const tell = (): void => {
+    timer = null;
+    if (stopped) return;
+    const book = openGridWorkbook(engine);
+    const names = [...touched].flatMap((id) => book.getSheetBySheetId(id)?.getName() ?? []);
+    const selection = moved ? selectedCells(engine) : null;
+    const changes: WorkbookChange[] = [
+      ...(sheets ? [{ kind: "sheets" } as const] : []),
+      ...names.map((sheet) => ({ kind: "cells", sheet }) as const),
+      ...(selection === null ? [] : [{ kind: "selection", selection } as const]),
+    ];
+    touched.clear();
+    sheets = false;
+    moved = false;
+    for (const change of changes) onChange(change);
+  };
+
+  const listener = engine.commands.onCommandExecuted((command) => {
+    const changed = changedSheets(command);
+    for (const id of changed) touched.add(id);
+    const isSheets = sheetChanges.has(command.id);
+    const isMove = selectionChanges.has(command.id);
+    if (changed.length === 0 && !isSheets && !isMove) return;
+    sheets ||= isSheets;
+    moved ||= isMove;
+    timer ??= setTimeout(tell, 0);
+  });
+  return () => {
+    stopped = true;
+    if (timer !== null) clearTimeout(timer);
+    listener.dispose();
+  };
+}
+
+/** The grid's ids of the sheets whose cells a change altered. */
+function changedSheets({ id, params }: ICommandInfo): readonly string[] {
+  if (cellChanges.has(id)) {
+    const { subUnitId } = params as { readonly subUnitId?: string };
+    return subUnitId === undefined ? [] : [subUnitId];
+  }
+  if (id === MoveRangeMutation.id) {
+    const { from, to } = params as Record<"from" | "to", { readonly subUnitId: string }>;
+    return [from.subUnitId, to.subUnitId];
+  }
+  if (id === InsertSheetMutation.id) {
+    const { sheet } = params as { readonly sheet: { readonly id: string } };
+    return [sheet.id];
+  }
+  if (id === SetArrayFormulaDataMutation.id) {
+    const { arrayFormulaCellData } = params as {
+      readonly arrayFormulaCellData: Readonly<Record<string, object | undefined>>;
+    };
+    return Object.values(arrayFormulaCellData).flatMap((sheets) => Object.keys(sheets ?? {}));
+  }
+  return [];
+}
+
+/** The cells that are selected on the active sheet, or `null` before any are. */
+export function selectedCells(engine: Engine): Selection | null {
+  const book = openGridWorkbook(engine);
+  const sheet = book.getActiveSheet(true);
+  const range = engine.injector.get(SheetsSelectionsService).getCurrentLastSelection()?.range;
+  if (!sheet || !range) return null;
+  // Whole rows and columns have no number at their open end.
+  const row = Number.isNaN(range.startRow) ? 0 : range.startRow;
+  const column = Number.isNaN(range.startColumn) ? 0 : range.startColumn;
+  const lastRow = Number.isNaN(range.endRow) ? sheet.getRowCount() - 1 : range.endRow;
+  const lastColumn = Number.isNaN(range.endColumn) ? sheet.getColumnCount() - 1 : range.endColumn;
+  return {
+    sheet: sheet.getName(),
+    row,
+    column,
+    rows: lastRow - row + 1,
+    columns: lastColumn - column + 1,
+  };
+}
