@@ -1,6 +1,6 @@
 /**
- * Money times a number. Each function rounds once to the minor unit, a tie away from zero, as a
- * spreadsheet's ROUND does, on the exact product.
+ * Arithmetic on money. Amounts are whole minor units and each function rounds at most once, a tie
+ * away from zero, as a spreadsheet's ROUND does, on the exact product.
  */
 import { decimalOfNumber } from "../base/decimal";
 import { roundedProduct } from "../base/exact";
@@ -53,6 +53,20 @@ export function extend(
  */
 export const percentOf = (amount: Cents, percent: number): Cents =>
   timesDecimal(amount, percent, 2);
+
+/** The sum. No amounts make zero. @throws RangeError when it is beyond what a double holds exactly. */
+export function sumOf(amounts: readonly Cents[]): Cents {
+  let sum = 0;
+  for (const amount of amounts) {
+    sum += amount;
+    // Past this a later amount could bring a wrong sum back into range.
+    if (!Number.isSafeInteger(sum)) return exactSum(amounts);
+  }
+  return cents(sum);
+}
+
+const exactSum = (amounts: readonly Cents[]): Cents =>
+  cents(Number(amounts.reduce((sum, amount) => sum + BigInt(amount), 0n)));
 
 /** `value * factor / 10 ^ shift`, rounded. */
 function timesDecimal(value: number, factor: number, shift: number): Cents {
