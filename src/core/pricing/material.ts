@@ -1,7 +1,8 @@
 /** What the lines of a job cost and weigh: priced from the items table, rounded once a line. */
 import { makeFinding, type Finding, type FindingTable } from "../base/finding";
 import { cents, pieces, type Cents, type Pieces } from "../base/units";
-import { canExtend, extend, sumOf } from "../money/amounts";
+import { canExtend, extend } from "../money/amounts";
+import { sumOf } from "../money/amounts";
 import { numberText } from "../takeoff/describe";
 import type { Line } from "../takeoff/takeOff";
 import { itemKey, type Item, type Items, type SparesPolicy } from "./item";
