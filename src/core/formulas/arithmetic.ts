@@ -37,12 +37,21 @@ const divisionFails: NumberRule["why"] = (left, right, sites) =>
  * A difference whose two numbers show the same 15 digits is 0, so that `a = b` and `a - b = 0` always
  * agree: 0.1 + 0.2 - 0.3 is 0 as a spreadsheet shows it, not 5.6E-17.
  */
-const difference = (left: number, right: number): number =>
+export const difference = (left: number, right: number): number =>
   showSame(left, right) ? 0 : left - right;
+
+/** A sum, with the care of `difference` where one number is below zero. */
+export const sum = (left: number, right: number): number =>
+  left < 0 === right < 0 ? left + right : difference(left, -right);
+
+/** Adding 0 makes 0 of -0, which only `Object.is` can tell from it, and somebody's log will. */
+export const product = (left: number, right: number): number => left * right + 0;
+
+export const quotient = (left: number, right: number): number => left / right + 0;
 
 /** 0^0 is an error, as in common spreadsheets; OpenFormula 6.4.6 leaves it open. */
 const power = (left: number, right: number): number =>
-  left === 0 && right === 0 ? NaN : left ** right;
+  left === 0 && right === 0 ? NaN : left ** right + 0;
 
 function powerFails(left: number, right: number, sites: RuleSites): FormulaError {
   const { whole } = sites;
@@ -60,13 +69,10 @@ const stepFails: NumberRule["why"] = (_left, right, { whole, right: step }) =>
     : errorAt(whole, "num", `${pieceOf(whole)}: the step is below 0 and the number is not.`);
 
 export const numberRules = {
-  "+": {
-    apply: (left, right) => (left < 0 !== right < 0 ? difference(left, -right) : left + right),
-    why: tooLarge,
-  },
+  "+": { apply: sum, why: tooLarge },
   "-": { apply: difference, why: tooLarge },
-  "*": { apply: (left, right) => left * right, why: tooLarge },
-  "/": { apply: (left, right) => left / right, why: divisionFails },
+  "*": { apply: product, why: tooLarge },
+  "/": { apply: quotient, why: divisionFails },
   "^": { apply: power, why: powerFails },
   ABS: { apply: (number) => Math.abs(number), why: tooLarge },
   INT: { apply: (number) => showFloor(number), why: tooLarge },
@@ -79,3 +85,5 @@ export const numberRules = {
   MIN: { apply: (left, right) => Math.min(left, right), why: tooLarge },
   MAX: { apply: (left, right) => Math.max(left, right), why: tooLarge },
 } as const satisfies Readonly<Record<string, NumberRule>>;
+
+export type NumberRuleName = keyof typeof numberRules;

@@ -44,11 +44,20 @@ export type FormulaScope = {
   readonly chartNames: () => readonly string[];
 };
 
+/** A column that a formula may read, under the name that the formula first gives it. */
+export type ReadColumn = {
+  readonly slot: number;
+  readonly name: string;
+  readonly written: string;
+};
+
 /** A formula ready to run. Pure: the same columns and row give the same answer. */
 export type CompiledFormula = {
   readonly text: string;
   readonly formula: Formula;
   /** The columns that it may read, each once, in the order of the text. */
+  readonly columns: readonly ReadColumn[];
+  /** The slots of `columns`. */
   readonly slots: readonly number[];
   /** Its value where it reads no column and no chart; then `evaluate` always answers the same. */
   readonly constant: FormulaValue | undefined;

@@ -39,13 +39,13 @@ export function readFormula(text: string): Result<Formula, FormulaFault> {
   };
   const tree = readExpression(reading, lowest);
   const token = reading.tokens[reading.at];
-  if (tree !== undefined && token !== undefined && token.kind !== "end") unexpected(reading, token);
+  if (tree !== null && token !== undefined && token.kind !== "end") unexpected(reading, token);
   if (reading.fault !== undefined) return err(reading.fault);
-  if (tree === undefined) throw new Error("A formula that was not read has no fault");
+  if (tree === null) throw new Error("A formula that was not read has no fault");
   return ok({ text, tree, names: reading.names, charts: reading.charts });
 }
 
-/** Where reading stands. A reader that answers `undefined` has set `fault`. */
+/** Where reading stands. A reader that answers `null` has set `fault`. */
 type Reading = {
   readonly text: string;
   readonly tokens: readonly Token[];
@@ -57,7 +57,7 @@ type Reading = {
   readonly charts: ChartReference[];
 };
 
-type Read = FormulaNode | undefined;
+type Read = FormulaNode | null;
 
 const lowest = 1;
 
@@ -81,7 +81,7 @@ function readExpression(reading: Reading, least: number): Read {
   const { position } = current(reading);
   let left = readPercent(reading);
   let isCompared = false;
-  while (left !== undefined) {
+  while (left !== null) {
     const token = current(reading);
     if (token.kind !== "operator" || token.operator === "%") break;
     const { operator } = token;
@@ -92,7 +92,7 @@ function readExpression(reading: Reading, least: number): Read {
     }
     reading.at++;
     const right = readExpression(reading, binding[operator] + 1);
-    if (right === undefined) return undefined;
+    if (right === null) return null;
     left = part(reading, { kind: "binary", operator, left, right, position, end: endOf(reading) });
   }
   return left;
@@ -101,7 +101,7 @@ function readExpression(reading: Reading, least: number): Read {
 function readPercent(reading: Reading): Read {
   const { position } = current(reading);
   let operand = readSign(reading);
-  while (operand !== undefined && isOperator(current(reading), "%")) {
+  while (operand !== null && isOperator(current(reading), "%")) {
     reading.at++;
     const end = endOf(reading);
     operand = part(reading, { kind: "unary", operator: "%", operand, position, end });
@@ -117,7 +117,7 @@ function readSign(reading: Reading): Read {
   const { operator, position } = token;
   reading.at++;
   const operand = deeper(reading, token, () => readSign(reading));
-  if (operand === undefined) return undefined;
+  if (operand === null) return null;
   return part(reading, { kind: "unary", operator, operand, position, end: endOf(reading) });
 }
 
@@ -137,7 +137,7 @@ function readOperand(reading: Reading): Read {
     case "open":
       return deeper(reading, token, () => {
         const inside = readExpression(reading, lowest);
-        return inside !== undefined && closes(reading, token) ? inside : undefined;
+        return inside !== null && closes(reading, token) ? inside : null;
       });
     default:
       reading.at--;
@@ -162,12 +162,12 @@ function readCall(reading: Reading, token: Token & { readonly kind: "name" }, op
   reading.at++;
   const called = functionNamed(token.written.toUpperCase());
   const taken = deeper(reading, token, () => readArguments(reading, open));
-  if (taken === undefined) return undefined;
+  if (taken === null) return null;
   const { position } = token;
   const fault = callFault(token.written, position, called, taken);
   if (fault !== undefined || called === undefined) {
     reading.fault = fault;
-    return undefined;
+    return null;
   }
   return part(reading, nodeOf(reading, called, taken, position, endOf(reading)));
 }
@@ -192,7 +192,7 @@ function nodeOf(
 }
 
 /** The arguments up to the closing bracket; the opening one is behind. */
-function readArguments(reading: Reading, open: Token): readonly FormulaNode[] | undefined {
+function readArguments(reading: Reading, open: Token): readonly FormulaNode[] | null {
   const taken: FormulaNode[] = [];
   if (current(reading).kind === "close") {
     reading.at++;
@@ -204,10 +204,10 @@ function readArguments(reading: Reading, open: Token): readonly FormulaNode[] | 
       return fail(reading, "formula-argument-empty", start);
     }
     const argument = readExpression(reading, lowest);
-    if (argument === undefined) return undefined;
+    if (argument === null) return null;
     taken.push(argument);
     if (current(reading).kind === "separator") reading.at++;
-    else return closes(reading, open) ? taken : undefined;
+    else return closes(reading, open) ? taken : null;
   }
 }
 
@@ -224,7 +224,7 @@ function closes(reading: Reading, open: Token): boolean {
 }
 
 /** What stands where a formula or an argument could have ended. */
-function unexpected(reading: Reading, token: Token): undefined {
+function unexpected(reading: Reading, token: Token): null {
   if (token.kind === "close") return fail(reading, "formula-bracket-extra", token);
   if (token.kind === "separator") return fail(reading, "formula-separator", token);
   const before = reading.tokens[reading.at - 1];
@@ -235,11 +235,7 @@ function unexpected(reading: Reading, token: Token): undefined {
   return fail(reading, "formula-operator-expected", token, { hint });
 }
 
-function deeper<Answer>(
-  reading: Reading,
-  token: Token,
-  read: () => Answer | undefined,
-): Answer | undefined {
+function deeper<Answer>(reading: Reading, token: Token, read: () => Answer | null): Answer | null {
   const most = formulaLimits.depth;
   if (reading.depth >= most) return fail(reading, "formula-too-deep", token, { most });
   reading.depth++;
@@ -254,7 +250,7 @@ function part(reading: Reading, node: FormulaNode): Read {
   const most = formulaLimits.parts;
   if (reading.parts <= most) return node;
   reading.fault = formulaFault("formula-too-many-parts", node.position, "", { most });
-  return undefined;
+  return null;
 }
 
 function fail(
@@ -262,10 +258,10 @@ function fail(
   code: FormulaFaultCode,
   token: Token,
   values?: Readonly<Record<string, string | number>>,
-): undefined {
+): null {
   const piece = token.kind === "end" ? "" : reading.text.slice(token.position, token.end);
   reading.fault ??= formulaFault(code, token.position, piece, values);
-  return undefined;
+  return null;
 }
 
 function pieceAt(reading: Reading, { kind, position, end }: Token): string {
