@@ -3,7 +3,7 @@ import type { Inches } from "../core/base/units";
 import type { JobEstimate } from "../core/estimate/estimate";
 import { writeLength, writeSize, type LengthStyle } from "../core/lengths/writeLength";
 import { because, quantityOf } from "../core/takeoff/explain";
-import { openingAt } from "../core/takeoff/take";
+import { countsIn, openingAt } from "../core/takeoff/take";
 import type { Drawing, DrawnRow } from "../workbook/drawing";
 import { caution } from "./caution";
 import { headingRow, number, row, text, wordsRow } from "./cells";
@@ -27,7 +27,12 @@ export function reasonsSheet(jobs: readonly JobEstimate[], lengths: LengthStyle)
   const show = (length: Inches): string => writeLength(length, lengths);
   const width = headings.length;
   const all = jobs.reduce(
-    (sum, job) => sum + job.takeOff.lines.reduce((count, line) => count + line.counts.length, 0),
+    (sum, job) =>
+      sum +
+      job.takeOff.lines.reduce(
+        (count, line) => count + line.counts.reduce((rows, column) => rows + column.rows.length, 0),
+        0,
+      ),
     0,
   );
   const rows: DrawnRow[] = [
@@ -42,7 +47,7 @@ export function reasonsSheet(jobs: readonly JobEstimate[], lengths: LengthStyle)
   const heading = rows.length - 1;
   for (const { job, material } of jobs) {
     for (const { line } of material.lines) {
-      for (const count of line.counts) {
+      for (const count of countsIn(line.counts)) {
         if (rows.length - heading > mostRows) break;
         rows.push(
           row(

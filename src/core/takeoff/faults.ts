@@ -3,7 +3,7 @@ import { makeFinding, type Finding, type FindingDetails } from "../base/finding"
 import type { FormulaError } from "../formulas/value";
 import type { BookFormula } from "../kitbook/kitBook";
 import { slotsText, type ShowLength } from "./describe";
-import { cellBehind, openingAt, type Take } from "./take";
+import { cellFinder, openingAt, type Take } from "./take";
 import { takeOffFindings } from "./takeOffFindings";
 
 /** Told of a finding about one opening of the take. */
@@ -22,7 +22,7 @@ export function errorReporter(take: Take, show: ShowLength, report: Report): Rep
     report(
       row,
       makeFinding(takeOffFindings, codeOf(error), {
-        ...about(take, formula, row),
+        ...aboutFormula(take, formula)(row),
         found: slotsText(take, formula.compiled.slots, row, show),
         values: { formula: formula.text, error: error.message },
       }),
@@ -30,10 +30,13 @@ export function errorReporter(take: Take, show: ShowLength, report: Report): Rep
   };
 }
 
-/** The place, job and mark of a finding about what `formula` says of an opening. */
-export function about(take: Take, formula: BookFormula, row: number): FindingDetails {
-  const { job, mark } = openingAt(take, row);
-  return { place: cellBehind(take, formula, row), job, mark };
+/** The place, job and mark of a finding about what a formula says of an opening, by row. */
+export function aboutFormula(take: Take, formula: BookFormula): (row: number) => FindingDetails {
+  const cellOf = cellFinder(take, formula);
+  return (row) => {
+    const { job, mark } = openingAt(take, row);
+    return { place: cellOf(row), job, mark };
+  };
 }
 
 function codeOf(error: FormulaError): keyof typeof takeOffFindings {

@@ -4,23 +4,23 @@ import { inches, isPieces, type Inches } from "../base/units";
 import { isFormulaError, type Value } from "../formulas/value";
 import type { BookFormula, CompiledPart } from "../kitbook/kitBook";
 import { describeSource } from "./describe";
-import { about, type Report, type ReportError } from "./faults";
+import { aboutFormula, type Report, type ReportError } from "./faults";
 import { isTrue } from "./truth";
 import type { Take } from "./take";
 import { takeOffFindings } from "./takeOffFindings";
 
+/** What is counted: an item, and the size it comes in. One object for all openings that need it. */
+export type Piece = { readonly item: string; readonly size: readonly Inches[] };
+
+/** The column of one part; `pieces[row]` stands where `quantities[row]` is above zero. */
 export type PartColumn = {
   readonly part: CompiledPart;
   /** For one opening, by row; zero where the part is not needed or cannot be counted. */
   readonly quantities: readonly number[];
-  /** By row; `null` where the item is the same code for all. */
-  readonly items: readonly string[] | null;
-  /** By row; `null` where pieces carry no size. */
-  readonly sizes: readonly (readonly Inches[])[] | null;
+  readonly pieces: readonly (Piece | undefined)[];
 };
 
-/** A piece without a size. */
-export const noSize: readonly Inches[] = [];
+const noSize: readonly Inches[] = [];
 
 /** The formulas of a piece's size: its own, or the length it is cut to. */
 export const sizeFormulasOf = (part: CompiledPart): readonly BookFormula[] =>
@@ -36,10 +36,14 @@ export function partColumn(
   const { columns } = take;
   const count = take.openings.length;
   const quantities = new Array<number>(count).fill(0);
+  const found = new Array<Piece | undefined>(count).fill(undefined);
   const itemFormula = part.item.kind === "formula" ? part.item.formula : null;
-  const items = itemFormula === null ? null : new Array<string>(count).fill("");
   const sizeFormulas = sizeFormulasOf(part);
-  const sizes = sizeFormulas.length === 0 ? null : new Array<readonly Inches[]>(count).fill(noSize);
+  const sameForAll: Piece | null =
+    part.item.kind === "code" && sizeFormulas.length === 0
+      ? { item: part.item.code, size: noSize }
+      : null;
+  const known = new Map<string, Piece>();
   const refuse = (
     row: number,
     code: keyof typeof takeOffFindings,
@@ -49,7 +53,7 @@ export function partColumn(
     report(
       row,
       makeFinding(takeOffFindings, code, {
-        ...about(take, formula, row),
+        ...aboutFormula(take, formula)(row),
         found: String(found ?? ""),
         values: { formula: formula.text, row: describeSource(part.source) },
       }),
@@ -69,6 +73,26 @@ export function partColumn(
     return null;
   };
 
+  /** The item and size for an opening; `null`, once reported, where one of them cannot be had. */
+  const pieceAt = (row: number): Piece | null => {
+    let item = part.item.kind === "code" ? part.item.code : "";
+    if (itemFormula !== null) {
+      const code = valueOf(row, itemFormula, isCode, "item-not-named");
+      if (code === null) return null;
+      item = String(code).trim();
+    }
+    const size: Inches[] = [];
+    for (const formula of sizeFormulas) {
+      const length = valueOf(row, formula, isLength, "size-not-a-length");
+      if (length !== null) size.push(toSize(length));
+    }
+    if (size.length < sizeFormulas.length) return null;
+    const key = pieceKey(item, size);
+    const piece = known.get(key) ?? { item, size };
+    known.set(key, piece);
+    return piece;
+  };
+
   for (let row = 0; row < count; row += 1) {
     if (part.when !== null) {
       const needed = part.when.compiled.evaluate(columns, row);
@@ -80,23 +104,12 @@ export function partColumn(
     }
     const quantity = valueOf(row, part.quantity, isWhole, "quantity-not-whole");
     if (quantity === null || quantity === 0) continue;
-    if (items !== null && itemFormula !== null) {
-      const code = valueOf(row, itemFormula, isCode, "item-not-named");
-      if (code === null) continue;
-      items[row] = String(code).trim();
-    }
-    if (sizes !== null) {
-      const size: Inches[] = [];
-      for (const formula of sizeFormulas) {
-        const length = valueOf(row, formula, isLength, "size-not-a-length");
-        if (length !== null) size.push(toSize(length));
-      }
-      if (size.length < sizeFormulas.length) continue;
-      sizes[row] = size;
-    }
+    const piece = sameForAll ?? pieceAt(row);
+    if (piece === null) continue;
+    found[row] = piece;
     quantities[row] = quantity;
   }
-  return { part, quantities, items, sizes };
+  return { part, quantities, pieces: found };
 }
 
 const isWhole = (value: Value): value is number => typeof value === "number" && isPieces(value);
@@ -104,5 +117,10 @@ const isLength = (value: Value): value is number => typeof value === "number" &&
 const isCode = (value: Value): value is string | number =>
   typeof value === "number" || (typeof value === "string" && value.trim() !== "");
 
-/** Twelve digits, so that two ways to the same size make one line and not two. */
-const toSize = (length: number): Inches => inches(Number(length.toPrecision(12)));
+/** Twelve digits, so that two ways to the same size make one piece and not two. */
+const toSize = (length: number): Inches =>
+  inches(Number.isInteger(length * 64) ? length : Number(length.toPrecision(12)));
+
+/** What makes two pieces the same: the item without case, and the size. */
+export const pieceKey = (item: string, size: readonly Inches[]): string =>
+  size.length === 0 ? item.toLowerCase() : `${item.toLowerCase()} (${size.join(" x ")})`;

@@ -1,6 +1,6 @@
 /** The openings of one type with every size worked out, and a count that points into them. */
 import type { CellPlace } from "../base/cell";
-import type { Pieces } from "../base/units";
+import { pieces, type Pieces } from "../base/units";
 import { isFormulaError, type FormulaColumns, type FormulaValue } from "../formulas/value";
 import type { BookFormula, CompiledPart, OpeningType } from "../kitbook/kitBook";
 import type { Opening } from "../openings/opening";
@@ -21,6 +21,26 @@ export type Count = {
   readonly each: Pieces;
 };
 
+/**
+ * The counts of one part as two columns: opening `rows[i]` needs `each[i]`. Hundreds of thousands of
+ * counts are kept this way; `countsIn` makes objects of them.
+ */
+export type CountColumn = {
+  readonly take: Take;
+  readonly part: CompiledPart;
+  readonly rows: readonly number[];
+  readonly each: readonly number[];
+};
+
+/** The counts of several columns, one after the other. */
+export function* countsIn(columns: readonly CountColumn[]): Generator<Count, void, undefined> {
+  for (const { take, part, rows, each } of columns) {
+    for (const [index, row] of rows.entries()) {
+      yield { take, row, part, each: pieces(each[index] ?? 0) };
+    }
+  }
+}
+
 /** The opening of that row. @throws RangeError when the take has no such row. */
 export function openingAt(take: Take, row: number): Opening {
   const opening = take.openings[row];
@@ -33,17 +53,25 @@ export const valueAt = (take: Take, slot: number, row: number): FormulaValue =>
   take.columns[slot]?.[row] ?? null;
 
 /**
- * The schedule's cell that a formula is about: the field with an error if there is one, else the
- * first field that it reads, looking through sizes down to fields; else the row's first cell.
+ * Finds the schedule's cell that a formula is about, by opening: the field with an error if there is
+ * one, else the first field that it reads, looking through sizes down to fields; else the row's
+ * first cell.
  */
-export function cellBehind(take: Take, formula: BookFormula, row: number): CellPlace {
-  const opening = openingAt(take, row);
+export function cellFinder(take: Take, formula: BookFormula): (row: number) => CellPlace {
   const fields = fieldsBehind(take, formula);
-  const wrong = fields.find((slot) => isFormulaError(valueAt(take, slot, row)));
-  const places = [...(wrong === undefined ? [] : [wrong]), ...fields].map(
-    (slot) => opening.places[take.type.slots[slot]?.name ?? ""],
-  );
-  return places.find((place) => place !== undefined && place !== null) ?? opening.place;
+  return (row) => {
+    const opening = openingAt(take, row);
+    const wrong = fields.find((slot) => isFormulaError(valueAt(take, slot, row)));
+    const placeOf = (slot: number | undefined): CellPlace | null =>
+      slot === undefined ? null : (opening.places[take.type.slots[slot]?.name ?? ""] ?? null);
+    const found = placeOf(wrong);
+    if (found !== null) return found;
+    for (const slot of fields) {
+      const place = placeOf(slot);
+      if (place !== null) return place;
+    }
+    return opening.place;
+  };
 }
 
 /** The fields that a formula reads, directly or through sizes, each once, in reading order. */

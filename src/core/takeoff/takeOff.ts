@@ -4,18 +4,19 @@ import { pieces, type Inches, type Pieces } from "../base/units";
 import { openingTypeNamed, type KitBook } from "../kitbook/kitBook";
 import type { Opening } from "../openings/opening";
 import type { ShowLength } from "./describe";
-import { openingAt, type Count, type Take } from "./take";
-import { takeOffType } from "./takeOffType";
+import { pieceKey, type PartColumn, type Piece } from "./partColumn";
+import { openingAt, type CountColumn, type Take } from "./take";
+import { takeOffType, type TypeTakeOff } from "./takeOffType";
 
 /** One item of a job, same item and same size together. */
 export type Line = {
   readonly item: string;
   /** Inches: none, a cut length, or width and height. */
   readonly size: readonly Inches[];
-  /** The sum of `counts`. */
+  /** The sum over `counts`, each times how many openings are alike. */
   readonly quantity: Pieces;
-  /** Never empty. */
-  readonly counts: readonly Count[];
+  /** Why, as columns by part; `countsIn` lists them one by one. Never empty. */
+  readonly counts: readonly CountColumn[];
 };
 
 export type JobTakeOff = {
@@ -43,6 +44,7 @@ export type TakeOff = {
  * @throws RangeError when an opening's type is not in the book.
  */
 export function takeOff(book: KitBook, openings: readonly Opening[], show: ShowLength): TakeOff {
+  const remembered = remember(show);
   const jobs = new Map<string, JobDraft>();
   const jobOf = new Map<Opening, JobDraft>();
   for (const opening of openings) {
@@ -63,25 +65,36 @@ export function takeOff(book: KitBook, openings: readonly Opening[], show: ShowL
   for (const [name, ofType] of byType(openings)) {
     const type = openingTypeNamed(book, name);
     if (type === undefined) throw new RangeError(`The kit book has no opening type ${name}`);
-    const result = takeOffType(book, type, ofType, show, (count, item, size) => {
-      const opening = openingAt(count.take, count.row);
-      const job = jobOf.get(opening);
-      if (job !== undefined) addCount(job.lines, count, count.each * opening.quantity, item, size);
-    });
+    const result = takeOffType(book, type, ofType, remembered);
+    const jobOfRow = ofType.map((opening) => jobOf.get(opening));
     takes.push(result.take);
-    findings.push(...result.findings);
-    for (const row of result.stopped) {
-      const opening = openingAt(result.take, row);
-      jobOf.get(opening)?.stopped.push(opening);
-    }
+    for (const finding of result.findings) findings.push(finding);
+    for (const row of result.stopped) jobOfRow[row]?.stopped.push(openingAt(result.take, row));
+    for (const column of result.columns) addColumn(result, column, jobOfRow);
   }
   return { jobs: [...jobs.values()].map(finishJob), takes, findings };
+}
+
+/** A writer of lengths that writes each length once: a schedule has few different ones. */
+function remember(show: ShowLength): ShowLength {
+  const written = new Map<Inches, string>();
+  return (length) => {
+    const known = written.get(length) ?? show(length);
+    written.set(length, known);
+    return known;
+  };
 }
 
 /** Jobs are the same job in any case and with spaces doubled. */
 export const jobKey = (job: string): string => job.trim().replace(/\s+/g, " ").toLowerCase();
 
-type LineDraft = { item: string; size: readonly Inches[]; quantity: number; counts: Count[] };
+type CountDraft = { readonly rows: number[]; readonly each: number[] };
+type LineDraft = {
+  readonly item: string;
+  readonly size: readonly Inches[];
+  quantity: number;
+  readonly counts: (CountDraft & Pick<CountColumn, "take" | "part">)[];
+};
 type JobDraft = {
   readonly job: string;
   readonly openings: Opening[];
@@ -99,27 +112,40 @@ function byType(openings: readonly Opening[]): ReadonlyMap<string, readonly Open
   return groups;
 }
 
-function addCount(
-  lines: Map<string, LineDraft>,
-  count: Count,
-  quantity: number,
-  item: string,
-  size: readonly Inches[],
+/** Adds the counts of one part to the lines of the jobs. */
+function addColumn(
+  { take, stopped }: TypeTakeOff,
+  { part, quantities, pieces: found }: PartColumn,
+  jobOfRow: readonly (JobDraft | undefined)[],
 ): void {
-  const key = lineKey(item, size);
-  const line = lines.get(key);
-  if (line === undefined) lines.set(key, { item, size, quantity, counts: [count] });
-  else {
-    line.quantity += quantity;
-    line.counts.push(count);
+  // A piece is one object for all rows that need it, so that its line is looked up once a job.
+  const drafts = new Map<Piece, Map<JobDraft, { line: LineDraft; counts: CountDraft }>>();
+  for (let row = 0; row < quantities.length; row += 1) {
+    const each = quantities[row] ?? 0;
+    const piece = found[row];
+    const job = jobOfRow[row];
+    if (each === 0 || piece === undefined || job === undefined || stopped.has(row)) continue;
+    let byJob = drafts.get(piece);
+    if (byJob === undefined) drafts.set(piece, (byJob = new Map()));
+    let draft = byJob.get(job);
+    if (draft === undefined) {
+      const line = lineFor(job, piece);
+      const counts = { take, part, rows: [], each: [] };
+      line.counts.push(counts);
+      byJob.set(job, (draft = { line, counts }));
+    }
+    draft.counts.rows.push(row);
+    draft.counts.each.push(each);
+    draft.line.quantity += each * openingAt(take, row).quantity;
   }
 }
 
-/** What makes two counts one line: the item without case, and the size to the hundred-thousandth of an inch. */
-export const lineKey = (item: string, size: readonly Inches[]): string =>
-  size.length === 0
-    ? item.toLowerCase()
-    : `${item.toLowerCase()} ${size.map((length) => length.toFixed(5)).join(" x ")}`;
+function lineFor(job: JobDraft, { item, size }: Piece): LineDraft {
+  const key = pieceKey(item, size);
+  const line = job.lines.get(key) ?? { item, size, quantity: 0, counts: [] };
+  job.lines.set(key, line);
+  return line;
+}
 
 const finishJob = (draft: JobDraft): JobTakeOff => ({
   job: draft.job,

@@ -3,7 +3,7 @@
  * of openings, so that each formula is fetched once and runs over all of them.
  */
 import { makeFinding, type Finding } from "../base/finding";
-import { isPieces, pieces, type Inches } from "../base/units";
+import { isPieces } from "../base/units";
 import {
   blankColumn,
   formulaError,
@@ -14,17 +14,16 @@ import {
 import type { CompiledSize, KitBook, OpeningType } from "../kitbook/kitBook";
 import type { Opening } from "../openings/opening";
 import { describeSource, messageText, slotsText, type ShowLength } from "./describe";
-import { about, errorReporter, type Report, type ReportError } from "./faults";
-import { noSize, partColumn } from "./partColumn";
-import type { Count, Take } from "./take";
+import { aboutFormula, errorReporter, type Report, type ReportError } from "./faults";
+import { partColumn, type PartColumn } from "./partColumn";
+import type { Take } from "./take";
 import { takeOffFindings } from "./takeOffFindings";
 import { isTrue } from "./truth";
 
-/** Told of each count of an opening that has no stop: parts in the book's order, then openings. */
-export type CountSink = (count: Count, item: string, size: readonly Inches[]) => void;
-
 export type TypeTakeOff = {
   readonly take: Take;
+  /** One column per part, in the book's order; those of stopped rows are not to be counted. */
+  readonly columns: readonly PartColumn[];
   readonly findings: readonly Finding[];
   /** Rows of the take that gave no count, since a finding of theirs is a stop. */
   readonly stopped: ReadonlySet<number>;
@@ -39,7 +38,6 @@ export function takeOffType(
   type: OpeningType,
   openings: readonly Opening[],
   show: ShowLength,
-  sink: CountSink,
 ): TypeTakeOff {
   const take = workOutSizes(book, type, openings);
   const findings: Finding[] = [];
@@ -51,17 +49,7 @@ export function takeOffType(
   const reportError = errorReporter(take, show, report);
   checkLimits(take, show, report, reportError);
   const columns = type.parts.map((part) => partColumn(take, part, report, reportError));
-
-  for (const { part, quantities, items, sizes } of columns) {
-    const code = part.item.kind === "code" ? part.item.code : "";
-    for (let row = 0; row < openings.length; row += 1) {
-      const each = quantities[row] ?? 0;
-      if (each === 0 || stopped.has(row)) continue;
-      const count = { take, row, part, each: pieces(each) };
-      sink(count, items?.[row] ?? code, sizes?.[row] ?? noSize);
-    }
-  }
-  return { take, findings, stopped };
+  return { take, columns, findings, stopped };
 }
 
 /** Fills the slots: fields from the openings, then each size in the order in which they need each other. */
@@ -102,6 +90,7 @@ function asUnit(size: CompiledSize, value: FormulaValue): FormulaValue {
 
 function checkLimits(take: Take, show: ShowLength, report: Report, reportError: ReportError): void {
   for (const { when, level, message, source } of take.type.limits) {
+    const about = aboutFormula(take, when);
     for (let row = 0; row < take.openings.length; row += 1) {
       const fires = when.compiled.evaluate(take.columns, row);
       if (isFormulaError(fires)) reportError(row, when, fires);
@@ -109,7 +98,7 @@ function checkLimits(take: Take, show: ShowLength, report: Report, reportError: 
         report(
           row,
           makeFinding(takeOffFindings, "limit", {
-            ...about(take, when, row),
+            ...about(row),
             found: slotsText(take, when.compiled.slots, row, show),
             values: { message: messageText(take, message, row, show), row: describeSource(source) },
             level,

@@ -4,7 +4,7 @@ import type { Inches } from "../../core/base/units";
 import { decimalText } from "../../core/money/writeMoney";
 import { numberStyle, writeLength, writeSize } from "../../core/lengths/writeLength";
 import { because, quantityOf } from "../../core/takeoff/explain";
-import { openingAt } from "../../core/takeoff/take";
+import { countsIn, openingAt } from "../../core/takeoff/take";
 import { lengthStyleOf, type Settings } from "../../app/settings";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 
@@ -28,7 +28,7 @@ export function takeOffJson({ estimate, findings, complete }: WorkbookTakeOff, s
         description: item?.description ?? "",
         unit: "each",
         quantity: line.quantity,
-        reasons: line.counts.map((count) => ({
+        reasons: [...countsIn(line.counts)].map((count) => ({
           mark: openingAt(count.take, count.row).mark,
           bag: count.part.bag,
           quantity: quantityOf(count),
