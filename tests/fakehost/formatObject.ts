@@ -1,0 +1,111 @@
+/** The format of some areas of a sheet: fonts, fills, lines, alignment, sizes. */
+import { cellsIn, cellOf, type FakeCell, type FakeSheet } from "./book";
+import type { Area } from "./areas";
+import { badArgument, denied, hostObject, textOf, type HostObject } from "./hostObject";
+
+const fontNames = ["bold", "italic", "underline", "strikethrough", "size", "name", "color"];
+
+export function formatObject(sheet: FakeSheet, areas: readonly Area[]): HostObject {
+  const part = (prefix: string, names: readonly string[]): HostObject =>
+    hostObject({ kind: `format ${prefix}`, ...members(sheet, areas, prefix, names) });
+  const sizes = (
+    sizes: (sheet: FakeSheet) => Map<number, number>,
+    start: (area: Area) => number,
+    count: (area: Area) => number,
+    standard: number,
+  ): { get: () => unknown; set: (value: unknown) => void } => ({
+    get: () => {
+      const found = areas.flatMap((area) =>
+        Array.from(
+          { length: Math.min(count(area), 1000) },
+          (_, index) => sizes(sheet).get(start(area) + index) ?? standard,
+        ),
+      );
+      return new Set(found).size === 1 ? found[0] : null;
+    },
+    set: (value) => {
+      if (sheet.isProtected) denied();
+      if (typeof value !== "number" || value < 0 || value > 1800) return void badArgument();
+      for (const area of areas) {
+        for (let index = 0; index < count(area); index++) {
+          sizes(sheet).set(start(area) + index, value);
+        }
+      }
+    },
+  });
+  const width = sizes(
+    (each) => each.columnWidths,
+    ({ column }) => column,
+    ({ columns }) => columns,
+    48,
+  );
+  const height = sizes(
+    (each) => each.rowHeights,
+    ({ row }) => row,
+    ({ rows }) => rows,
+    15,
+  );
+  const own = members(sheet, areas, "", [
+    "wrapText",
+    "horizontalAlignment",
+    "verticalAlignment",
+    "indentLevel",
+  ]);
+  return hostObject({
+    kind: "format",
+    get: { ...own.get, columnWidth: width.get, rowHeight: height.get },
+    set: { ...own.set, columnWidth: width.set, rowHeight: height.set },
+    link: {
+      font: () => part("font.", fontNames),
+      fill: () => part("fill.", ["color"]),
+      protection: () => part("protection.", ["locked"]),
+      borders: () =>
+        hostObject({
+          kind: "borders",
+          call: {
+            getItem: (edge) => part(`borders.${textOf(edge)}.`, ["style", "color", "weight"]),
+          },
+        }),
+    },
+    call: { autofitColumns: () => null, autofitRows: () => null },
+  });
+}
+
+function members(
+  sheet: FakeSheet,
+  areas: readonly Area[],
+  prefix: string,
+  names: readonly string[],
+): {
+  readonly get: Record<string, () => unknown>;
+  readonly set: Record<string, (value: unknown) => void>;
+} {
+  const every = (use: (cell: FakeCell) => void): void => {
+    for (const { row, column, rows, columns } of areas) {
+      if (rows * columns > 5_000_000) badArgument("The range is too large for the fake.");
+      for (let down = 0; down < rows; down++) {
+        for (let right = 0; right < columns; right++)
+          use(cellOf(sheet, row + down, column + right));
+      }
+    }
+  };
+  const get = names.map((name): [string, () => unknown] => [
+    name,
+    () => {
+      const found = new Set(
+        areas.flatMap((area) =>
+          Array.from(cellsIn(sheet, area), ([, cell]) => cell.style[prefix + name]),
+        ),
+      );
+      return found.size === 1 ? ([...found][0] ?? null) : null;
+    },
+  ]);
+  const set = names.map((name): [string, (value: unknown) => void] => [
+    name,
+    (value) => {
+      if (sheet.isProtected) denied();
+      every((cell) => (cell.style[prefix + name] = value));
+    },
+  ]);
+  return { get: Object.fromEntries(get), set: Object.fromEntries(set) };
+}
