@@ -8,7 +8,7 @@ import { starterKitBook } from "../core/kitbook/starter/starterKitBook";
 import type { Schedule } from "../core/openings/openingRow";
 import type { ItemRow } from "../core/pricing/item";
 import { readItemTable } from "../tables/itemTable";
-import { readKitBook } from "../tables/kitBookTable";
+import { readKitBook, type KitBookReading } from "../tables/kitBookTable";
 import { readSchedule, scheduleLikeness, type ScheduleReading } from "../tables/scheduleTable";
 import type { Source, Workbook, WorkbookFault } from "../workbook/workbook";
 import type { Settings } from "./settings";
@@ -36,12 +36,14 @@ export type Inputs = {
   readonly hasOwnKitBook: boolean;
   readonly items: readonly ItemRow[];
   readonly hasOwnItems: boolean;
+  /** Whether the items stand on a sheet of this workbook, where live prices can point. */
+  readonly hasItemsSheet: boolean;
   readonly findings: readonly Finding[];
 };
 
 /** Parts of the input that come from elsewhere, such as files named on a command line. */
 export type OtherInputs = {
-  readonly kitBook?: KitBookRows;
+  readonly kitBook?: KitBookReading;
   readonly items?: readonly ItemRow[];
 };
 
@@ -60,24 +62,26 @@ export async function readInputs(
   if (!blocks.ok) return blocks;
   const all = blocks.value;
 
-  const ownKitBook = others.kitBook ?? readKitBook(all.map(({ block }) => block));
+  const found = others.kitBook ?? readKitBook(all.map(({ block }) => block));
   const ownItems = others.items ?? firstItems(all);
   const chosen = schedulesIn(all, settings);
   const readings = chosen.map(({ block }) => readSchedule(block, settings.columns));
   const read = readings.flatMap((reading) => (reading.ok ? [reading.value] : []));
   const findings = [
     ...readings.flatMap((reading) => (reading.ok ? reading.value.findings : [reading.error])),
-    ...(ownKitBook === null ? [makeFinding(inputFindings, "starter-kit-book", {})] : []),
+    ...(found?.findings ?? []),
+    ...(found === null ? [makeFinding(inputFindings, "starter-kit-book", {})] : []),
     ...(ownItems === null ? [makeFinding(inputFindings, "starter-prices", {})] : []),
   ];
   return ok({
     readings: read,
     schedules: read.map((reading) => reading.schedule),
     source: chosen[0]?.source ?? null,
-    kitBook: ownKitBook ?? starterKitBook,
-    hasOwnKitBook: ownKitBook !== null,
+    kitBook: found?.rows ?? starterKitBook,
+    hasOwnKitBook: found !== null,
     items: ownItems ?? starterItems,
     hasOwnItems: ownItems !== null,
+    hasItemsSheet: ownItems !== null && others.items === undefined,
     findings,
   });
 }

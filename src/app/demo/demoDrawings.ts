@@ -1,0 +1,32 @@
+/** The demo workbook: an invented schedule and the starter's invented items, as sheets of the person's. */
+import type { CellValue } from "../../core/base/cell";
+import { starterItems } from "../../core/kitbook/starter/items";
+import { compileKitBook } from "../../core/kitbook/compileKitBook";
+import { starterKitBook } from "../../core/kitbook/starter/starterKitBook";
+import { itemsSheet } from "../../sheets/itemsSheet";
+import { scheduleSheet } from "../../sheets/scheduleSheet";
+import type { Drawing } from "../../workbook/drawing";
+import { demoHeadings, demoRows } from "./demoSchedule";
+
+/** The schedule, then the items. */
+export const demoDrawings = (): readonly Drawing[] => [
+  scheduleSheet({
+    name: "Schedule",
+    notice: "Demo: the jobs and openings are invented, with mistakes of the kind that people make.",
+    headings: demoHeadings.split("|"),
+    rows: demoRows.map((line) => line.split("|").map(cellOf)),
+    types: compileKitBook(starterKitBook, []).book.types.map((type) => type.name),
+    spareRows: 40,
+  }),
+  itemsSheet(
+    "Items",
+    starterItems,
+    "Demo: every cost and weight on this sheet is invented. Replace them with your suppliers' own.",
+  ),
+];
+
+function cellOf(written: string): CellValue {
+  if (written === "") return null;
+  if (written.startsWith("@")) return { kind: "date", serial: Number(written.slice(1)) };
+  return /^\d+$/.test(written) ? Number(written) : written;
+}

@@ -1,0 +1,57 @@
+/** Writes what was counted into the workbook: hardware by job, reasons, findings, as one act. */
+import type { Result } from "../core/base/result";
+import type { JobEstimate } from "../core/estimate/estimate";
+import { findingsSheet } from "../sheets/findingsSheet";
+import { hardwareSheet } from "../sheets/hardwareSheet";
+import { reasonsSheet } from "../sheets/reasonsSheet";
+import type { LookUpTable } from "../sheets/reference";
+import type { Drawing } from "../workbook/drawing";
+import type { Workbook, WorkbookFault, WriteOptions, WrittenSheet } from "../workbook/workbook";
+import type { Inputs } from "./inputs";
+import { currencyIn, lengthStyleOf, type Settings } from "./settings";
+import type { WorkbookTakeOff } from "./takeOffWorkbook";
+
+/** The drawings of a take-off, for all jobs or for those named. */
+export function takeOffDrawings(
+  takeOff: WorkbookTakeOff,
+  settings: Settings,
+  isIn: (job: JobEstimate) => boolean = () => true,
+): readonly Drawing[] {
+  const jobs = takeOff.estimate.jobs.filter(isIn);
+  const lengths = lengthStyleOf(settings);
+  const common = {
+    lengths,
+    withCosts: settings.withCosts,
+    currencySign: currencyIn(settings).sign,
+    items: itemsLookUp(takeOff.inputs),
+    basis: basisWords(takeOff.inputs),
+  };
+  const hardware = settings.sheetPerJob
+    ? jobs.map((job) => hardwareSheet({ jobs: [job], ...common }))
+    : [hardwareSheet({ jobs, ...common })];
+  return [...hardware, reasonsSheet(jobs, lengths), findingsSheet(takeOff.findings)];
+}
+
+/** Writes them. Error: the host refused, and the workbook is as it was. */
+export const writeTakeOff = (
+  workbook: Workbook,
+  takeOff: WorkbookTakeOff,
+  settings: Settings,
+  options: WriteOptions = {},
+): Promise<Result<readonly WrittenSheet[], WorkbookFault>> =>
+  workbook.write(takeOffDrawings(takeOff, settings), options);
+
+/** Where the workbook's own items sheet has codes and costs, for live prices; `null` for the starter's. */
+function itemsLookUp({ items, hasItemsSheet }: Inputs): LookUpTable | null {
+  const [first] = items;
+  const code = first?.code.place;
+  const cost = first?.unitCost?.place;
+  if (!hasItemsSheet || code == null || cost == null) return null;
+  return { sheet: code.sheet, keyColumn: code.column, valueColumn: cost.column };
+}
+
+const basisWords = ({ hasOwnKitBook, hasOwnItems }: Inputs): string =>
+  [
+    hasOwnKitBook ? "Counted by the workbook's own kit book" : "Counted by the starter kit book",
+    hasOwnItems ? "priced by the workbook's own items" : "priced by invented starter prices",
+  ].join(", ");
