@@ -117,11 +117,12 @@ function scanned(
  */
 export function decimalOfNumber(value: number, places: number): Decimal | null {
   if (!(Math.abs(value) < powerOfTen(mostDigits - places))) return null;
-  if (Number.isInteger(value)) return { coefficient: value, places: 0, rounded: false };
+  if (Number.isInteger(value))
+    return { coefficient: value === 0 ? 0 : value, places: 0, rounded: false };
   const shown = Number(Math.abs(value * powerOfTen(places)).toPrecision(mostDigits));
   const coefficient = Math.round(shown);
   return {
-    coefficient: value < 0 ? -coefficient : coefficient,
+    coefficient: value < 0 && coefficient > 0 ? -coefficient : coefficient,
     places,
     rounded: coefficient !== shown,
   };

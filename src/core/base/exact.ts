@@ -21,7 +21,7 @@ export function roundedProduct(a: number, b: number, divisor: number): number {
     const remainder = size % divisor;
     const quotient = (size - remainder) / divisor;
     const rounded = remainder >= divisor - remainder ? quotient + 1 : quotient;
-    return product < 0 ? -rounded : rounded;
+    return product < 0 && rounded > 0 ? -rounded : rounded;
   }
   const exact = BigInt(a) * BigInt(b);
   const size = exact < 0n ? -exact : exact;

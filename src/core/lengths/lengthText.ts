@@ -75,7 +75,8 @@ function pair(text: string, first: LengthTerm, rest: number): Result<LengthText,
   const secondStart = skipSpaces(text, rest + parted.length);
   const second = readTerm(text, secondStart, "in");
   if (!second.ok) {
-    return err(stopAt(text, secondStart === text.length ? rest : secondStart, second.error));
+    if (second.error.code !== "length-not-understood") return second;
+    return err(stopAt(text, secondStart === text.length ? rest : second.error.at));
   }
   const { start, end, amount, unit } = second.value;
   const isMarked = first.unit === "ft";
@@ -106,11 +107,7 @@ function pair(text: string, first: LengthTerm, rest: number): Result<LengthText,
 }
 
 /** A second length, as in `4'-0" x 7'-0"`, has a code of its own. */
-function stopAt(
-  text: string,
-  at: number,
-  stop: Stop = { code: "length-not-understood", at },
-): Stop {
+function stopAt(text: string, at: number): Stop {
   secondLength.lastIndex = at;
-  return secondLength.test(text) ? { code: "length-is-two", at } : { ...stop, at };
+  return { code: secondLength.test(text) ? "length-is-two" : "length-not-understood", at };
 }

@@ -32,7 +32,8 @@ const largest = 1_000_000;
  * (`6 1/2"`), and zero is `0"`. A length below zero has a `-` in front. A million inches and more
  * are written as the number of inches, whatever the style.
  *
- * `readLength` reads everything above zero that this writes in the first three styles.
+ * `readLength` reads back what this writes in the first three styles, from above zero to below a
+ * million of the unit.
  */
 export function writeLength(length: Length | Inches, style: LengthStyle): string {
   const exact = typeof length === "number" ? exactInches(length) : length;
