@@ -44,36 +44,36 @@ export function chartKey(value: ChartValue): string | number {
   return text === "true" ? "yes" : text === "false" ? "no" : text;
 }
 
-/** The same for one entry: keys down and across. */
-export const entryKey = (down: string | number, across: string | number | null): string =>
-  JSON.stringify([down, across]);
-
 /** Looks into the chart; a blank key, or one with no entry, finds nothing. */
 export function chartLookup(chart: Chart): ChartLookup {
-  const values = new Map<string, ChartValue | null>();
-  const downs = new Set<number>();
-  const acrosses = new Set<number>();
+  const rows = new Map<Key, Map<Key | null, ChartValue>>();
+  const acrossKeys: Key[] = [];
   for (const { down, across, value } of chart.entries) {
     const downKey = chartKey(down);
     const acrossKey = across === null ? null : chartKey(across);
-    values.set(entryKey(downKey, acrossKey), value);
-    if (typeof downKey === "number") downs.add(downKey);
-    if (typeof acrossKey === "number") acrosses.add(acrossKey);
+    const row = rows.get(downKey) ?? new Map<Key | null, ChartValue>();
+    rows.set(downKey, row);
+    if (acrossKey !== null) acrossKeys.push(acrossKey);
+    if (value !== null) row.set(acrossKey, value);
   }
-  const find = keyFinder(chart.match, downs);
-  const findAcross = keyFinder(chart.match, acrosses);
+  const findDown = keyFinder(chart.match, [...rows.keys()]);
+  const findAcross = keyFinder(chart.match, acrossKeys);
   return (down, across) => {
-    const downKey = find(down);
-    const acrossKey = chart.twoWay ? findAcross(across) : null;
-    if (downKey === undefined || acrossKey === undefined) return undefined;
-    return values.get(entryKey(downKey, acrossKey)) ?? undefined;
+    const row = rows.get(findDown(down) ?? noKey);
+    return row?.get(chart.twoWay ? (findAcross(across) ?? noKey) : null);
   };
 }
 
-type KeyFinder = (value: Value) => string | number | undefined;
+type Key = string | number;
 
-function keyFinder(match: ChartMatch, numbers: ReadonlySet<number>): KeyFinder {
-  const ascending = [...numbers].sort((a, b) => a - b);
+/** Under which nothing is kept: a key never is not-a-number. */
+const noKey = Number.NaN;
+
+/** Finds the key of the chart that stands for a value; `undefined` where none does. */
+function keyFinder(match: ChartMatch, keys: readonly Key[]): (value: Value) => Key | undefined {
+  const ascending = [...new Set(keys)]
+    .filter((key) => typeof key === "number")
+    .sort((a, b) => a - b);
   return (value) => {
     if (value === null) return undefined;
     const key = chartKey(value);

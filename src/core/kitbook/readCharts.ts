@@ -3,14 +3,7 @@ import { cellText, isBlank, type TypedCell } from "../base/cell";
 import type { Finding } from "../base/finding";
 import { normalName } from "../formulas/names";
 import { readFormula } from "../formulas/read";
-import {
-  chartKey,
-  entryKey,
-  type Chart,
-  type ChartEntry,
-  type ChartMatch,
-  type ChartValue,
-} from "./chart";
+import { chartKey, type Chart, type ChartEntry, type ChartMatch, type ChartValue } from "./chart";
 import { bookFinding, readFilledText, readText, type Report } from "./readCell";
 import type { ChartRow } from "./rows";
 
@@ -70,7 +63,7 @@ function readChart(
     const value = readEntryValue(row.value, name, report);
     const basis = cellText(row.basis.value).trim();
     const entry: ChartEntry = { down, across, value, place: row.chart.place, basis };
-    const key = entryKey(chartKey(down), across === null ? null : chartKey(across));
+    const key = JSON.stringify([chartKey(down), across === null ? null : chartKey(across)]);
     const earlier = entries.get(key);
     entries.set(key, earlier === undefined ? entry : sameEntry(earlier, entry, name, report));
   }

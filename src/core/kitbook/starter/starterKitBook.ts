@@ -9,8 +9,17 @@ import { slidingDoor } from "./slidingDoor";
 import { typedRows } from "./starterRows";
 import { trackPlates } from "./trackPlates";
 
+const types = [
+  slidingDoor,
+  biPartingDoor,
+  hingedDoor,
+  hingedDoorPair,
+  serviceWindow,
+  fixedTransom,
+] as const;
+
 /** As typed rows with no places: every row says where its numbers come from. */
-export const starterKitBook: KitBookRows = typedRows(
-  [slidingDoor, biPartingDoor, hingedDoor, hingedDoorPair, serviceWindow, fixedTransom],
-  trackPlates,
-);
+export const starterKitBook: KitBookRows = typedRows(types, trackPlates);
+
+/** The opening types of the starter kit book, as it writes them. */
+export const starterTypes: readonly string[] = types.map(({ type }) => type);

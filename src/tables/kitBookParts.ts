@@ -1,0 +1,105 @@
+/**
+ * Where the sections of a kit book stand in a block of cells.
+ *
+ * A section begins at its title (`Sizes`, `Kit book parts`), at the top of a sheet of that name, or at
+ * its very headings; then come its heading row and its rows. Sections may stand one below the other.
+ */
+import { isBlank, type Block, type CellValue } from "../core/base/cell";
+import { kitBookSections, type KitBookSection } from "../core/kitbook/rows";
+import { matchHeadings } from "./headings";
+import {
+  kitBookColumns,
+  readSectionTitle,
+  tellsSection,
+  type KitBookColumn,
+} from "./kitBookColumns";
+
+/** A kit book that is there begins within so many rows of its sheet. */
+const rowsToBegin = 40;
+
+export type SectionHeadings = {
+  /** Counted from the block's first row. */
+  readonly row: number;
+  readonly columns: ReadonlyMap<KitBookColumn, number>;
+};
+
+export type KitBookPart = {
+  readonly section: KitBookSection;
+  readonly titleRow: number;
+  /** `null` where a title announces a section and no headings follow. */
+  headings: SectionHeadings | null;
+  readonly rows: number[];
+};
+
+/** The sections of a kit book in a block, each with its headings and the rows below that hold anything. */
+export function kitBookParts(block: Block): readonly KitBookPart[] {
+  const parts: KitBookPart[] = [];
+  const sheetTitle = readSectionTitle(block.sheet);
+  let part: KitBookPart | null =
+    sheetTitle?.namesBook === true
+      ? { section: sheetTitle.section, titleRow: 0, headings: null, rows: [] }
+      : null;
+  // A title without "kit book" may stand above anything: it counts once its headings are there.
+  let isSure = part !== null;
+  const close = (): void => {
+    if (part !== null && (part.headings !== null || isSure)) parts.push(part);
+    part = null;
+  };
+
+  for (const [index, cells] of block.rows.entries()) {
+    if (part === null && parts.length === 0 && index >= rowsToBegin) break;
+    if (cells.every(isBlank)) continue;
+    const title = titleOf(cells);
+    if (title !== null) {
+      const isSheetTitle = part?.headings === null && part.section === title.section;
+      if (!isSheetTitle) {
+        close();
+        part = { section: title.section, titleRow: index, headings: null, rows: [] };
+        isSure = title.namesBook;
+      }
+      continue;
+    }
+    const headings = headingsOf(cells, part?.section ?? null);
+    if (headings !== null) {
+      const { section, columns } = headings;
+      if (part?.section === section) {
+        // Headings that come again, as on each page of a print, are passed over.
+        part.headings ??= { row: index, columns };
+      } else {
+        close();
+        part = { section, titleRow: index, headings: { row: index, columns }, rows: [] };
+      }
+      continue;
+    }
+    const columns = part?.headings?.columns;
+    if (columns !== undefined && hasContent(cells, columns)) part?.rows.push(index);
+  }
+  close();
+  return parts;
+}
+
+/** A row that holds a section's title and nothing else. */
+function titleOf(cells: readonly CellValue[]): ReturnType<typeof readSectionTitle> {
+  const filled = cells.filter((value) => !isBlank(value));
+  const [only] = filled;
+  return filled.length === 1 && typeof only === "string" ? readSectionTitle(only) : null;
+}
+
+/** The section whose headings these are: the one that is open before the others. */
+function headingsOf(
+  cells: readonly CellValue[],
+  open: KitBookSection | null,
+): { readonly section: KitBookSection; readonly columns: SectionHeadings["columns"] } | null {
+  const texts = cells.filter((value) => typeof value === "string" && value.trim() !== "");
+  if (texts.length < 3) return null;
+  const inOrder = open === null ? kitBookSections : [open, ...kitBookSections];
+  for (const section of inOrder) {
+    const { matches } = matchHeadings(cells, kitBookColumns[section]);
+    const columns = new Map(matches.map(({ key, column }) => [key, column]));
+    if (tellsSection(section, new Set(columns.keys()))) return { section, columns };
+  }
+  return null;
+}
+
+const hasContent = (cells: readonly CellValue[], columns: SectionHeadings["columns"]): boolean =>
+  [...columns.values()].some((column) => !isBlank(cells[column] ?? null));
