@@ -5,7 +5,7 @@ import type { MaterialLine } from "../core/pricing/material";
 import type { DrawnCell, DrawnRow } from "../workbook/drawing";
 import { bandRow, blankRow, formula, number, text, wordsRow } from "./cells";
 import type { HardwareColumnKey } from "./hardwareColumns";
-import type { HardwareWish } from "./hardwareSheet";
+import type { HardwareWish } from "./hardwareWish";
 import { at, exactKey, lookUp, rounded, sumOf } from "./reference";
 
 type ColumnOf = (key: HardwareColumnKey) => number | null;
@@ -98,7 +98,8 @@ function countedWords(job: JobEstimate): string {
   const doors = job.takeOff.openings
     .filter((opening) => !job.takeOff.stopped.includes(opening))
     .reduce((sum, opening) => sum + opening.quantity, 0);
-  return `${counted} of ${job.rows} openings counted, ${doors} pieces of them in all`;
+  const alike = doors === counted ? "" : `, ${doors} with those alike`;
+  return `${counted} of ${job.rows} openings counted${alike}`;
 }
 
 function uncountedWords(job: JobEstimate): string {

@@ -2,27 +2,13 @@
  * The hardware sheet: what the openings of one job (or of several, one below the other) need, by
  * family, with costs that follow a changed quantity, spare or unit cost as live formulas.
  */
-import type { JobEstimate } from "../core/estimate/estimate";
-import type { LengthStyle } from "../core/lengths/writeLength";
 import type { Drawing, DrawnRow } from "../workbook/drawing";
 import { blankRow, headingRow, wordsRow } from "./cells";
 import { caution } from "./caution";
 import { hardwareColumns, type HardwareColumnKey } from "./hardwareColumns";
 import { jobSection } from "./hardwareSection";
+import type { HardwareWish } from "./hardwareWish";
 import { printSetup } from "./printSetup";
-import type { LookUpTable } from "./reference";
-
-export type HardwareWish = {
-  readonly jobs: readonly JobEstimate[];
-  readonly lengths: LengthStyle;
-  readonly withCosts: boolean;
-  /** Written before an amount in the headings, such as `$`. */
-  readonly currencySign: string;
-  /** The items sheet of the same workbook, so that a price changed there moves the totals; else `null`. */
-  readonly items: LookUpTable | null;
-  /** What the count stands on, such as `Starter kit book · invented starter prices`. */
-  readonly basis: string;
-};
 
 /** One drawing with all the jobs of the wish; a job's name is its subject where there is only one. */
 export function hardwareSheet(wish: HardwareWish): Drawing {

@@ -24,7 +24,7 @@ export const scheduleFindings = {
   },
   "total-row": {
     level: "note",
-    says: "The row that starts with {found} was taken as a total and not counted.",
+    says: "The row that says {found} was taken as a total and not counted.",
     todo: "If it is an opening, give it its width and height.",
   },
   "title-row": {

@@ -96,12 +96,12 @@ export function readSchedule(
     if (textOf(row) === headingText) continue;
     const skipped = skippedAs(row, matches);
     if (skipped !== null) {
-      const column = row.findIndex((value) => !isBlank(value));
-      if (skipped === "title-row" && column === jobColumn) {
+      const { code, column } = skipped;
+      if (code === "title-row" && column === jobColumn) {
         jobAbove = { value: row[column] ?? null, place: at(index, column) };
       }
       findings.push(
-        makeFinding(scheduleFindings, skipped, {
+        makeFinding(scheduleFindings, code, {
           place: at(index, column),
           found: cellText(row[column] ?? null).trim(),
         }),
@@ -196,25 +196,23 @@ function fixedColumns(
   return ok(fixed);
 }
 
-/** Why a row that holds something is no opening; `null` where it is one. */
+type Skipped = { readonly code: "total-row" | "title-row"; readonly column: number };
+
+/** Why a row that holds something is no opening, and the cell that says so; `null` where it is one. */
 function skippedAs(
   row: readonly CellValue[],
   matches: readonly ColumnMatch<ScheduleKey>[],
-): "total-row" | "title-row" | null {
+): Skipped | null {
   const filled = row.flatMap((value, column) => (isBlank(value) ? [] : [column]));
   const keyAt = (column: number) => matches.find((match) => match.column === column)?.key;
   const keys = filled.map(keyAt);
   if (keys.includes("width") || keys.includes("height") || keys.includes("type")) return null;
-  const isTotal = filled.some((column) =>
+  const total = filled.find((column) =>
     /^(grand |sub-?\s?)?totals?\b|^sum\b/i.test(cellText(row[column] ?? null).trim()),
   );
-  if (isTotal) return "total-row";
+  if (total !== undefined) return { code: "total-row", column: total };
   // A lone text outside the mark column is a title such as a level's name; with a mark it is an unfinished opening.
-  const [only] = filled;
-  const isTitle =
-    filled.length === 1 &&
-    only !== undefined &&
-    keyAt(only) !== "mark" &&
-    typeof row[only] === "string";
-  return isTitle ? "title-row" : null;
+  const [only, ...others] = filled;
+  if (only === undefined || others.length > 0 || typeof row[only] !== "string") return null;
+  return keyAt(only) === "mark" ? null : { code: "title-row", column: only };
 }

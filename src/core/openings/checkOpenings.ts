@@ -179,13 +179,19 @@ function readType(
   if (wanted === "") return { name: "", guessed: false };
   const exact = types.find((type) => typeKey(type) === wanted);
   if (exact !== undefined) return { name: exact, guessed: false };
-  const plain = wanted.replace(/[^\p{L}\p{N}]+/gu, " ").trim();
+  const plain = plainWords(wanted)
+    .replace(/ ?\bsingle\b/, "")
+    .trim();
   const near = types.filter((type) => {
-    const known = typeKey(type).replace(/[^\p{L}\p{N}]+/gu, " ");
+    const known = plainWords(typeKey(type));
     return known === plain || `${known} `.startsWith(`${plain} `) || `${known}s` === plain;
   });
+  const same = near.find((type) => plainWords(typeKey(type)) === plain);
+  if (same !== undefined) return { name: same, guessed: true };
   const [only] = near;
   return near.length === 1 && only !== undefined
     ? { name: only, guessed: true }
     : { name: "", guessed: false };
 }
+
+const plainWords = (words: string): string => words.replace(/[^\p{L}\p{N}]+/gu, " ").trim();
