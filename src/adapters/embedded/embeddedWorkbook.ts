@@ -12,13 +12,15 @@ import { keepSetting, readSettings, sheetRecord } from "./records";
 import { sheetIds, tablesOf } from "./sheetParts";
 import { readBlock, readSheet } from "./sheetReading";
 import { carryOut } from "./steps";
-import { selectedCells, watchGrid } from "./watching";
+import { selectedCells, watchEverything, watchGrid } from "./watching";
 import { makeReady, writeSteps, type ReadySheet } from "./writing";
 
 export type EmbeddedWorkbook = Workbook & {
   /** Opens another workbook in place of this one; `watch` goes on and hears `sheets`. */
   readonly open: (snapshot: WorkbookSnapshot) => void;
   readonly snapshot: () => WorkbookSnapshot;
+  /** Calls `onChange` for every change, settings and looks too; see `watchEverything`. */
+  readonly watchAll: (onChange: (typed: boolean) => void) => () => void;
 };
 
 /** What only a screen can do; nothing where there is none. */
@@ -33,6 +35,7 @@ export function embeddedWorkbook(
   screen?: ScreenActions,
 ): EmbeddedWorkbook {
   const watchers = new Set<(change: WorkbookChange) => void>();
+  const allWatchers = new Set<(typed: boolean) => void>();
   const book = (): GridWorkbook => openGridWorkbook(engine);
   const sheetNamed = (name: string): Worksheet | undefined =>
     book()
@@ -112,6 +115,7 @@ export function embeddedWorkbook(
     writeSetting: (key, text) =>
       answer(() => {
         keepSetting(book(), key, text);
+        for (const watcher of allWatchers) watcher(true);
         return ok(null);
       }),
     open: (snapshot) => {
@@ -119,6 +123,14 @@ export function embeddedWorkbook(
       for (const watcher of watchers) watcher({ kind: "sheets" });
     },
     snapshot: () => takeSnapshot(engine),
+    watchAll: (onChange) => {
+      const stop = watchEverything(engine, onChange);
+      allWatchers.add(onChange);
+      return () => {
+        stop();
+        allWatchers.delete(onChange);
+      };
+    },
   };
 }
 

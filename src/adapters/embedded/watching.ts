@@ -1,5 +1,9 @@
 /** Tells what changes in the grid: the grid's own changes by id, gathered over a moment. */
-import type { ICommandInfo } from "@univerjs/core";
+import { CommandType, type ICommandInfo } from "@univerjs/core";
+import {
+  SetArrayFormulaDataMutation,
+  SetFormulaCalculationResultMutation,
+} from "@univerjs/engine-formula";
 import {
   DeleteWorksheetProtectionMutation,
   InsertColMutation,
@@ -25,7 +29,6 @@ import {
   DeleteSheetTableMutation,
   SetSheetTableMutation,
 } from "@univerjs/sheets-table";
-import { SetArrayFormulaDataMutation } from "@univerjs/engine-formula";
 import type { Selection, WorkbookChange } from "../../workbook/workbook";
 import { openGridWorkbook, type Engine } from "./engine";
 import { SetRecordMutation } from "./records";
@@ -145,4 +148,18 @@ export function selectedCells(engine: Engine): Selection | null {
     rows: lastRow - row + 1,
     columns: lastColumn - column + 1,
   };
+}
+
+/**
+ * Calls `onChange` at once for every change to the open workbook, looks and widths included.
+ * `typed` is false for results that the grid worked out by itself.
+ */
+export function watchEverything(engine: Engine, onChange: (typed: boolean) => void): () => void {
+  const listener = engine.commands.onCommandExecuted(({ type, id }, options) => {
+    if (type !== CommandType.MUTATION) return;
+    const isOwnWork = options?.onlyLocal === true || id.startsWith("formula.mutation.");
+    if (!isOwnWork) onChange(true);
+    else if (id === SetFormulaCalculationResultMutation.id) onChange(false);
+  });
+  return () => listener.dispose();
 }

@@ -1,0 +1,120 @@
+/** The grid on the page: the engine, and all that a person sees and touches of it. */
+import { LocaleType, mergeLocales, ThemeService } from "@univerjs/core";
+import dataValidationWords from "@univerjs/data-validation/locale/en-US";
+import designWords from "@univerjs/design/locale/en-US";
+import { UniverDocsPlugin } from "@univerjs/docs";
+import { UniverDocsUIPlugin } from "@univerjs/docs-ui";
+import docsWords from "@univerjs/docs-ui/locale/en-US";
+import { UniverRenderEnginePlugin } from "@univerjs/engine-render";
+import { ScrollToCellOperation } from "@univerjs/sheets";
+import sheetsWords from "@univerjs/sheets/locale/en-US";
+import sheetsValidationWords from "@univerjs/sheets-data-validation/locale/en-US";
+import { UniverSheetsDataValidationUIPlugin } from "@univerjs/sheets-data-validation-ui";
+import validationWords from "@univerjs/sheets-data-validation-ui/locale/en-US";
+import formulaModelWords from "@univerjs/sheets-formula/locale/en-US";
+import { UniverSheetsFormulaUIPlugin } from "@univerjs/sheets-formula-ui";
+import formulaWords from "@univerjs/sheets-formula-ui/locale/en-US";
+import { UniverSheetsNoteUIPlugin } from "@univerjs/sheets-note-ui";
+import noteWords from "@univerjs/sheets-note-ui/locale/en-US";
+import { UniverSheetsNumfmtUIPlugin } from "@univerjs/sheets-numfmt-ui";
+import numberWords from "@univerjs/sheets-numfmt-ui/locale/en-US";
+import { UniverSheetsTableUIPlugin } from "@univerjs/sheets-table-ui";
+import tableModelWords from "@univerjs/sheets-table/locale/en-US";
+import tableWords from "@univerjs/sheets-table-ui/locale/en-US";
+import { UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
+import sheetsUiWords from "@univerjs/sheets-ui/locale/en-US";
+import { defaultTheme } from "@univerjs/themes";
+import { ThemeSwitcherService, UniverUIPlugin } from "@univerjs/ui";
+import uiWords from "@univerjs/ui/locale/en-US";
+import "@univerjs/design/lib/index.css";
+import "@univerjs/ui/lib/index.css";
+import "@univerjs/docs-ui/lib/index.css";
+import "@univerjs/sheets-ui/lib/index.css";
+import "@univerjs/sheets-formula-ui/lib/index.css";
+import "@univerjs/sheets-numfmt-ui/lib/index.css";
+import "@univerjs/sheets-table-ui/lib/index.css";
+import "@univerjs/sheets-data-validation-ui/lib/index.css";
+import "@univerjs/sheets-note-ui/lib/index.css";
+import type { WorkbookSnapshot } from "../../workbook/snapshot";
+import { embeddedWorkbook, type EmbeddedWorkbook } from "./embeddedWorkbook";
+import { startEngine, type Engine, type PluginChoice } from "./engine";
+import { AdoptedThemeStyles } from "./themeStyles";
+
+/** The grid as it stands on the page. */
+export type GridScreen = {
+  readonly engine: Engine;
+  readonly workbook: EmbeddedWorkbook;
+  readonly setDark: (dark: boolean) => void;
+  readonly dispose: () => void;
+};
+
+/** Puts the grid into `container`, which it fills, with `start` open in it. */
+export function openScreen(
+  container: HTMLElement,
+  start: WorkbookSnapshot,
+  dark: boolean,
+): GridScreen {
+  const engine = startEngine({
+    before: [
+      [UniverDocsPlugin],
+      [UniverRenderEnginePlugin],
+      [
+        UniverUIPlugin,
+        {
+          container,
+          header: true,
+          toolbar: true,
+          ribbonType: "simple",
+          footer: true,
+          disableAutoFocus: true,
+          override: [[ThemeSwitcherService, { useClass: AdoptedThemeStyles }]],
+        },
+      ],
+      [UniverDocsUIPlugin],
+    ],
+    after: sheetScreens,
+    config: {
+      theme: defaultTheme,
+      darkMode: dark,
+      locales: { [LocaleType.EN_US]: words },
+    },
+  });
+  const workbook = embeddedWorkbook(engine, start, {
+    scrollTo: (row, column) => {
+      const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
+      engine.commands.syncExecuteCommand(ScrollToCellOperation.id, { range });
+    },
+  });
+  return {
+    engine,
+    workbook,
+    setDark: (next) => engine.injector.get(ThemeService).setDarkMode(next),
+    dispose: () => engine.univer.dispose(),
+  };
+}
+
+const sheetScreens: readonly PluginChoice[] = [
+  [UniverSheetsUIPlugin, { formulaBar: true }],
+  [UniverSheetsNumfmtUIPlugin],
+  [UniverSheetsFormulaUIPlugin],
+  [UniverSheetsTableUIPlugin],
+  [UniverSheetsDataValidationUIPlugin],
+  [UniverSheetsNoteUIPlugin],
+];
+
+const words = mergeLocales(
+  designWords,
+  uiWords,
+  docsWords,
+  sheetsWords,
+  sheetsUiWords,
+  formulaModelWords,
+  formulaWords,
+  numberWords,
+  tableModelWords,
+  tableWords,
+  dataValidationWords,
+  sheetsValidationWords,
+  validationWords,
+  noteWords,
+);

@@ -1,0 +1,157 @@
+/**
+ * The embedded page: a spreadsheet with the pane beside it, in any browser, with nothing leaving
+ * the machine. It is also what the Excel page becomes where there is no Excel.
+ */
+import type { GridScreen } from "../../adapters/embedded/screen";
+import type { WorkbookSnapshot } from "../../workbook/snapshot";
+import { firstWorkbook } from "./firstWorkbook";
+import { keepWhileChanging, openKeptWorkbook, type Keeping } from "./keepWork";
+import { buildPage, type PageParts } from "./pageParts";
+import { mountPane } from "./pane";
+import type { WorkbookFiles } from "./workbookFiles";
+import "./embedded.css";
+
+/** Builds the page in `body`, which is empty, and opens what was kept or else the first workbook. */
+export async function openEmbedded(body: HTMLElement, files: WorkbookFiles): Promise<GridScreen> {
+  const page = buildPage(body);
+  page.say("Opening…");
+  const [{ openScreen }, kept] = await Promise.all([
+    import(/* webpackChunkName: "screen" */ "../../adapters/embedded/screen"),
+    openKeptWorkbook(page.warn),
+  ]);
+  const before = await kept.read();
+  const start = before ?? (await firstWorkbook());
+  const dark = matchMedia("(prefers-color-scheme: dark)");
+  const screen = openScreen(page.grid, start, dark.matches);
+  dark.addEventListener("change", () => screen.setDark(dark.matches));
+  page.setName(start.name);
+  page.say(before === null ? "" : "Your work from last time.");
+  const keeping = keepWhileChanging(screen.workbook, kept, before !== null, page.say);
+  mountPane(page.pane, screen.workbook);
+  connectFiles(page, screen, keeping, files);
+  return screen;
+}
+
+/** Open, save, start over, and a file dropped on the page. */
+function connectFiles(
+  page: PageParts,
+  { workbook }: GridScreen,
+  keeping: Keeping,
+  files: WorkbookFiles,
+): void {
+  const show = (snapshot: WorkbookSnapshot): void => {
+    workbook.open(snapshot);
+    page.setName(snapshot.name);
+  };
+  const mayReplace = (): Promise<boolean> =>
+    keeping.isChanged()
+      ? page.ask({
+          title: "Open another file?",
+          text: "What is open now has changes that are in no file. They are gone once another file is open.",
+          yes: "Open",
+          no: "Keep what is open",
+        })
+      : Promise.resolve(true);
+  const openFile = async (file: File): Promise<void> => {
+    const read = await files.read(file.name, new Uint8Array(await file.arrayBuffer()));
+    if (!read.ok) {
+      page.warn(`${file.name} was not opened. ${read.error}`);
+      return;
+    }
+    if (!(await mayReplace())) return;
+    show(read.value);
+    keeping.savedToFile();
+    page.say(`Opened ${file.name}.`);
+    if (read.value.leftOut.length > 0) {
+      page.warn(
+        `${file.name} has what this page cannot show: ${read.value.leftOut.join(", ")}. A file saved from here is without it; the file you opened stays as it is.`,
+      );
+    }
+  };
+  const saveFile = async (): Promise<void> => {
+    const snapshot = workbook.snapshot();
+    const bytes = await files.write(snapshot);
+    download(bytes, xlsxName(snapshot.name));
+    keeping.savedToFile();
+    page.say(`Saved ${xlsxName(snapshot.name)}.`);
+  };
+  const startOver = async (): Promise<void> => {
+    const sure = await page.ask({
+      title: "Start over?",
+      text: "What is open now is cleared from this page and from this browser. Save it first if you need it.",
+      yes: "Start over",
+      no: "Keep my work",
+    });
+    if (!sure) return;
+    const first = await firstWorkbook();
+    show(first);
+    await keeping.forget();
+    page.say("Started over.");
+  };
+  const told = (act: () => Promise<void>): void => {
+    act().catch((fault: unknown) => {
+      page.warn(`That did not work, and nothing was changed. ${String(fault)}`);
+    });
+  };
+  page.open.addEventListener("click", () => page.file.click());
+  page.file.addEventListener("change", () => {
+    const file = page.file.files?.[0];
+    page.file.value = "";
+    if (file) told(() => openFile(file));
+  });
+  page.save.addEventListener("click", () => told(saveFile));
+  page.startOver.addEventListener("click", () => told(startOver));
+  watchDrops((file) => told(() => openFile(file)));
+}
+
+/** Listens before the grid does, which has its own use for what is dropped on it. */
+function watchDrops(onFile: (file: File) => void): void {
+  const hasFile = (event: DragEvent): boolean =>
+    event.dataTransfer?.types.includes("Files") === true;
+  const mark = (over: boolean): void => {
+    document.body.toggleAttribute("data-drop", over);
+  };
+  window.addEventListener(
+    "dragover",
+    (event) => {
+      if (!hasFile(event)) return;
+      event.preventDefault();
+      event.stopPropagation();
+      mark(true);
+    },
+    true,
+  );
+  window.addEventListener(
+    "dragleave",
+    (event) => {
+      if (event.relatedTarget === null) mark(false);
+    },
+    true,
+  );
+  window.addEventListener(
+    "drop",
+    (event) => {
+      mark(false);
+      const file = event.dataTransfer?.files[0];
+      if (!hasFile(event) || file === undefined) return;
+      event.preventDefault();
+      event.stopPropagation();
+      onFile(file);
+    },
+    true,
+  );
+}
+
+function download(bytes: Uint8Array, name: string): void {
+  const type = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+  const address = URL.createObjectURL(new Blob([bytes.slice()], { type }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}
+
+/** `Job A.csv` and `Job A.xlsx` both save as `Job A.xlsx`. */
+const xlsxName = (name: string): string =>
+  `${name.replace(/\.(xlsx|csv)$/i, "") || "Cribsheet"}.xlsx`;

@@ -1,0 +1,188 @@
+/** The parts of the embedded page: a slim bar, the spreadsheet, the pane and the line between them. */
+
+export type PageParts = {
+  readonly grid: HTMLElement;
+  readonly pane: HTMLElement;
+  readonly open: HTMLButtonElement;
+  readonly save: HTMLButtonElement;
+  readonly startOver: HTMLButtonElement;
+  readonly file: HTMLInputElement;
+  readonly setName: (name: string) => void;
+  /** Says something in passing; a screen reader says it too. */
+  readonly say: (text: string) => void;
+  /** Says what went wrong, until it is closed. */
+  readonly warn: (text: string) => void;
+  /** Asks before something is lost. */
+  readonly ask: (question: Question) => Promise<boolean>;
+};
+
+export type Question = {
+  readonly title: string;
+  readonly text: string;
+  readonly yes: string;
+  readonly no: string;
+};
+
+/** Builds the page inside `body`, which is empty. */
+export function buildPage(body: HTMLElement): PageParts {
+  const name = element("h1", { className: "page-name", textContent: "Cribsheet" });
+  const status = element("span", { className: "page-status" }, { role: "status" });
+  const open = button("Open file…");
+  const save = button("Save .xlsx");
+  const startOver = button("Start over");
+  const file = element("input", { type: "file", accept: ".xlsx,.csv", hidden: true });
+  const bar = element("header", { className: "page-bar" });
+  const grid = element("main", { className: "page-grid" }, { "aria-label": "Spreadsheet" });
+  const pane = element("aside", { className: "page-pane" }, { "aria-label": "Cribsheet" });
+  const between = paneDivider(body);
+  const warning = element("div", { className: "page-warning", hidden: true }, { role: "alert" });
+  const parts = element("div", { className: "page-parts" });
+  parts.append(grid, between, pane);
+  bar.append(name, status, partSwitch(body), open, save, startOver, file);
+  body.classList.add("page");
+  body.dataset["part"] = "grid";
+  body.append(bar, warning, parts, element("div", { className: "page-drop" }));
+  return {
+    grid,
+    pane,
+    open,
+    save,
+    startOver,
+    file,
+    setName: (text) => {
+      name.textContent = text === "" ? "Cribsheet" : text;
+      document.title = text === "" ? "Cribsheet" : `${text} · Cribsheet`;
+    },
+    say: (text) => {
+      status.textContent = text;
+    },
+    warn: (text) => {
+      const close = button("Close");
+      close.addEventListener("click", () => {
+        warning.hidden = true;
+      });
+      warning.replaceChildren(element("p", { textContent: text }), close);
+      warning.hidden = false;
+    },
+    ask: (question) => ask(body, question),
+  };
+}
+
+/** On a narrow page only one of the two parts shows; these two buttons choose. */
+function partSwitch(body: HTMLElement): HTMLElement {
+  const group = element(
+    "div",
+    { className: "page-switch" },
+    { role: "group", "aria-label": "Show" },
+  );
+  const choices = [
+    ["grid", "Spreadsheet"],
+    ["pane", "Cribsheet"],
+  ] as const;
+  const buttons = choices.map(([part, text]) => {
+    const choice = button(text);
+    choice.setAttribute("aria-pressed", String(part === "grid"));
+    choice.addEventListener("click", () => {
+      body.dataset["part"] = part;
+      for (const each of buttons) each.setAttribute("aria-pressed", String(each === choice));
+    });
+    return choice;
+  });
+  group.append(...buttons);
+  return group;
+}
+
+const narrowestPane = 320;
+const widestPane = 480;
+const widthKey = "cribsheet.pane-width";
+
+/** The line that sets how wide the pane is, by pointer or by arrow keys. */
+function paneDivider(body: HTMLElement): HTMLElement {
+  const divider = element(
+    "div",
+    { className: "page-divider", tabIndex: 0 },
+    {
+      role: "separator",
+      "aria-orientation": "vertical",
+      "aria-label": "Width of the pane",
+      "aria-valuemin": String(narrowestPane),
+      "aria-valuemax": String(widestPane),
+    },
+  );
+  let width = Number(readStored(widthKey) ?? 360);
+  const setWidth = (wanted: number): void => {
+    width = Math.round(Math.min(widestPane, Math.max(narrowestPane, wanted)));
+    body.style.setProperty("--pane-width", `${width}px`);
+    divider.setAttribute("aria-valuenow", String(width));
+    store(widthKey, String(width));
+  };
+  setWidth(Number.isFinite(width) ? width : 360);
+  divider.addEventListener("pointerdown", (event) => {
+    divider.setPointerCapture(event.pointerId);
+    event.preventDefault();
+  });
+  divider.addEventListener("pointermove", (event) => {
+    if (divider.hasPointerCapture(event.pointerId)) setWidth(innerWidth - event.clientX);
+  });
+  const steps: Readonly<Record<string, number>> = { ArrowLeft: 16, ArrowRight: -16 };
+  divider.addEventListener("keydown", (event) => {
+    const by = steps[event.key];
+    if (by === undefined) return;
+    setWidth(width + by);
+    event.preventDefault();
+  });
+  return divider;
+}
+
+function ask(body: HTMLElement, { title, text, yes, no }: Question): Promise<boolean> {
+  const dialog = element("dialog", { className: "page-question" });
+  const heading = element("h2", { textContent: title, id: "page-question" });
+  const form = element("form", { method: "dialog" });
+  const agree = button(yes, "yes");
+  const decline = button(no, "no");
+  agree.type = "submit";
+  decline.type = "submit";
+  decline.autofocus = true;
+  dialog.setAttribute("aria-labelledby", heading.id);
+  form.append(decline, agree);
+  dialog.append(heading, element("p", { textContent: text }), form);
+  body.append(dialog);
+  dialog.showModal();
+  return new Promise((resolve) => {
+    dialog.addEventListener("close", () => {
+      dialog.remove();
+      resolve(dialog.returnValue === "yes");
+    });
+  });
+}
+
+const button = (text: string, value = ""): HTMLButtonElement =>
+  element("button", { type: "button", className: "page-button", textContent: text, value });
+
+function element<Tag extends keyof HTMLElementTagNameMap>(
+  tag: Tag,
+  properties: Partial<HTMLElementTagNameMap[Tag]>,
+  attributes: Readonly<Record<string, string>> = {},
+): HTMLElementTagNameMap[Tag] {
+  const made = document.createElement(tag);
+  Object.assign(made, properties);
+  for (const [name, value] of Object.entries(attributes)) made.setAttribute(name, value);
+  return made;
+}
+
+/** A browser may refuse to store anything; the page works without. */
+function readStored(key: string): string | null {
+  try {
+    return localStorage.getItem(key);
+  } catch {
+    return null;
+  }
+}
+
+function store(key: string, text: string): void {
+  try {
+    localStorage.setItem(key, text);
+  } catch {
+    // The width is then what it is by itself at the next visit.
+  }
+}

@@ -1,0 +1,13 @@
+/** Entry of the pane in Excel. Where there is no Excel the page becomes the embedded spreadsheet. */
+import { findHost } from "./findHost";
+
+void (async () => {
+  const host = await findHost();
+  if (host === "excel") return;
+  document.getElementById("pane")?.remove();
+  const [{ openEmbedded }, { localFiles }] = await Promise.all([
+    import(/* webpackChunkName: "page" */ "../embedded/openEmbedded"),
+    import(/* webpackChunkName: "page" */ "../embedded/localFiles"),
+  ]);
+  await openEmbedded(document.body, localFiles);
+})();
