@@ -386,7 +386,7 @@ describe("laws of reading", () => {
         expect(position >= 0 && position <= end).toBe(true);
         expect(message).not.toMatch(/\{(found|stop|read|typed|example|hint|least|most)\}/);
       }),
-      { numRuns: 2000 },
+      { numRuns: 500 },
     );
   });
 });
