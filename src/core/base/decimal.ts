@@ -117,8 +117,9 @@ function scanned(
  */
 export function decimalOfNumber(value: number, places: number): Decimal | null {
   if (!(Math.abs(value) < powerOfTen(mostDigits - places))) return null;
-  if (Number.isInteger(value))
+  if (Number.isInteger(value)) {
     return { coefficient: value === 0 ? 0 : value, places: 0, rounded: false };
+  }
   const shown = Number(Math.abs(value * powerOfTen(places)).toPrecision(mostDigits));
   const coefficient = Math.round(shown);
   return {

@@ -1,4 +1,7 @@
-/** Words for messages about a text that someone typed. */
+/** Texts that someone typed: how long one may be, and words about it for messages. */
+
+/** No number with its unit or currency is longer; readers refuse more before they look at it. */
+export const longestText = 100;
 
 /** The text without the spaces around it, cut to `most` characters with `…` as the last. */
 export function shortText(text: string, most = 40): string {

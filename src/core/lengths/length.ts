@@ -12,8 +12,10 @@ export const writtenUnits = ["ft", "in", "mm", "cm", "m"] as const;
 export type WrittenUnit = (typeof writtenUnits)[number];
 
 /** What a bare number means in a workbook. */
-export const lengthUnits = ["in", "mm"] as const;
-export type LengthUnit = (typeof lengthUnits)[number];
+export type LengthUnit = "in" | "mm";
+
+/** Numbers of any unit stop before this: below it every sum and product of a reading is exact. */
+export const lengthLimit = 1_000_000;
 
 /**
  * Inches in one of each unit, exactly. Source: 1 in = 25.4 mm, 1 ft = 0.3048 m (NIST SP 811,

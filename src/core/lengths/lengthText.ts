@@ -19,7 +19,7 @@
 import { skipSpaces } from "../base/plainCharacters";
 import { addRational, multiplyRational, type Rational } from "../base/rational";
 import { err, ok, type Result } from "../base/result";
-import { inchesPerUnit, lengthIn, lengthOf, type Length } from "./length";
+import { inchesPerUnit, lengthIn, lengthLimit, lengthOf, type Length } from "./length";
 import type { LengthUnit, WrittenUnit } from "./length";
 import { readTerm, type LengthTerm, type Stop } from "./lengthTerm";
 import type { LengthDoubtCode } from "./lengthFindings";
@@ -33,14 +33,14 @@ export type LengthText = {
 };
 
 const secondLength = /[x×*@]|by\b/iy;
-const largest = 1_000_000;
 
 /** Reads a plain text (`plainCharacters`); a bare number is in `bareUnit`. */
 export function readLengthText(text: string, bareUnit: LengthUnit): Result<LengthText, Stop> {
   const start = skipSpaces(text, 0);
   if (start === text.length) return err({ code: "length-blank", at: 0 });
-  if (text.startsWith("-", start) && /^-[ .,]*\d/.test(text.slice(start)))
+  if (text.startsWith("-", start) && /^-[ .,]*\d/.test(text.slice(start))) {
     return err({ code: "length-negative", at: start });
+  }
   const first = readTerm(text, start, bareUnit);
   if (!first.ok) return first;
   const rest = skipSpaces(text, first.value.end);
@@ -48,7 +48,7 @@ export function readLengthText(text: string, bareUnit: LengthUnit): Result<Lengt
   if (!read.ok) return read;
   const { numerator, denominator } = read.value.length;
   if (numerator === 0) return err({ code: "length-zero", at: start });
-  if (numerator / denominator >= largest) return err({ code: "length-too-large", at: start });
+  if (numerator / denominator >= lengthLimit) return err({ code: "length-too-large", at: start });
   return read;
 }
 
@@ -85,8 +85,9 @@ function pair(text: string, first: LengthTerm, rest: number): Result<LengthText,
   if (unit !== null && unit !== "in") return err({ code: "length-not-understood", at: start });
   const after = skipSpaces(text, end);
   if (after !== text.length) return err(stopAt(text, after));
-  if (first.amount.numerator * 12 >= largest)
+  if (first.amount.numerator * 12 >= lengthLimit) {
     return err({ code: "length-too-large", at: first.start });
+  }
 
   const isBelowAFoot = amount.numerator < 12 * amount.denominator;
   if (!isMarked && !isBelowAFoot) {

@@ -4,23 +4,22 @@ import { decimalOfNumber, powerOfTen } from "../base/decimal";
 import { plainCharacters } from "../base/plainCharacters";
 import { nearestNumber, rational, type Rational } from "../base/rational";
 import { err, ok, type Result } from "../base/result";
+import { longestText } from "../base/typedText";
 import { typedBeforeSerial, typedBeforeText } from "./dateTyped";
 import { doorRange, isPlausible, plausibleInstead, type PlausibleRange } from "./doorRange";
-import { lengthIn, type Length, type LengthUnit, type WrittenUnit } from "./length";
+import { lengthIn, lengthLimit, type Length, type LengthUnit, type WrittenUnit } from "./length";
 import { lengthDoubt, lengthFault, type LengthDoubt, type LengthFault } from "./lengthFindings";
 import { readLengthText, type LengthText } from "./lengthText";
 import { writeLength } from "./writeLength";
 
 export type ReadLength = { readonly length: Length; readonly doubts: readonly LengthDoubt[] };
 
-const longestText = 100;
-const largest = 1_000_000;
 const none: readonly LengthDoubt[] = [];
 
 /**
  * Reads one cell. A bare number, as a number or in a text, is in `unit`; a number counts as the
  * decimal a spreadsheet shows, to nine places. A length outside `range` is read with a doubt. Zero,
- * less than zero, a million inches and more, dates, errors, blanks and other text are faults. Any
+ * less than zero, a million of the unit and more, dates, errors, blanks and other text are faults. Any
  * value whatever is answered; none throws.
  */
 export function readLength(
@@ -45,7 +44,7 @@ function readNumber(
   const found = String(value);
   if (Number.isNaN(value)) return err(lengthFault("length-not-text-or-number", found));
   if (value < 0) return err(lengthFault("length-negative", found));
-  const decimal = value < largest ? decimalOfNumber(value, 9) : null;
+  const decimal = value < lengthLimit ? decimalOfNumber(value, 9) : null;
   if (decimal === null) return err(lengthFault("length-too-large", found));
   if (decimal.coefficient === 0) return err(lengthFault("length-zero", found));
   const amount = rational(decimal.coefficient, powerOfTen(decimal.places));

@@ -3,7 +3,7 @@ import { decimalOfNumber, powerOfTen } from "../base/decimal";
 import { greatestCommonDivisor, roundedProduct } from "../base/exact";
 import { rational, type Rational } from "../base/rational";
 import type { Inches } from "../base/units";
-import type { Length } from "./length";
+import { lengthLimit, type Length } from "./length";
 
 /** The fractions of an inch that a tape shows. */
 export const fractionDenominators = [1, 2, 4, 8, 16, 32, 64] as const;
@@ -22,9 +22,6 @@ export const numberStyle: LengthStyle = { kind: "number" };
 
 const placesOf = { inches: 4, mm: 1, number: 6 } as const;
 
-/** From here on a double of inches has no fraction worth writing, and its products may not be exact. */
-const largest = 1_000_000;
-
 /**
  * The length in `style`, rounded once from its exact value, a tie away from zero. `Inches` count as
  * the decimal they show, to nine places. Fractions are reduced, and what rounds up to a whole inch
@@ -37,7 +34,7 @@ const largest = 1_000_000;
  */
 export function writeLength(length: Length | Inches, style: LengthStyle): string {
   const exact = typeof length === "number" ? exactInches(length) : length;
-  if (exact === null || Math.abs(exact.numerator / exact.denominator) >= largest) {
+  if (exact === null || Math.abs(exact.numerator / exact.denominator) >= lengthLimit) {
     return `${typeof length === "number" ? length : length.numerator / length.denominator}"`;
   }
   switch (style.kind) {
@@ -57,7 +54,7 @@ export const writeSize = (lengths: readonly (Length | Inches)[], style: LengthSt
   lengths.map((length) => writeLength(length, style)).join(" x ");
 
 function exactInches(value: Inches): Rational | null {
-  const decimal = Math.abs(value) < largest ? decimalOfNumber(value, 9) : null;
+  const decimal = Math.abs(value) < lengthLimit ? decimalOfNumber(value, 9) : null;
   return decimal === null ? null : rational(decimal.coefficient, powerOfTen(decimal.places));
 }
 

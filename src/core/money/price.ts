@@ -19,6 +19,7 @@ import {
 } from "../base/decimal";
 import { plainCharacters, skipLetters, skipSpaces } from "../base/plainCharacters";
 import { err, ok, type Result } from "../base/result";
+import { longestText } from "../base/typedText";
 import { tenThousandths, type TenThousandths } from "../base/units";
 import { currencyOf, unitCostPlaces, usDollar, type Currency } from "./currency";
 import { priceDoubt, priceFault, type PriceDoubt } from "./moneyFindings";
@@ -33,7 +34,6 @@ export type ReadPrice = {
 /** Where a text stops making sense as a price, and why. */
 type Stop = { readonly code: PriceFaultCode; readonly at: number };
 
-const longestText = 100;
 /** In whole currency units. */
 const largestPrice = 1e9;
 const none: readonly PriceDoubt[] = [];
