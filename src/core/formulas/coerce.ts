@@ -16,8 +16,17 @@ export function pieceOf({ formula, node }: Site): string {
   return piece.length <= 60 ? piece : `${piece.slice(0, 57)}…`;
 }
 
-/** A number as text: the 15 digits that a spreadsheet shows, without grouping. */
-export const numberText = (value: number): string => String(snapped(value)).replace("e", "E");
+/**
+ * A number as text: the 15 digits that a spreadsheet shows, without grouping; with an exponent only
+ * from 1E+21 up and below a billionth.
+ */
+export function numberText(value: number): string {
+  const text = String(snapped(value));
+  const exponent = text.indexOf("e-");
+  if (exponent < 0) return text.replace("e", "E");
+  const places = Number(text.slice(exponent + 2));
+  return places > 9 ? text.replace("e", "E") : value.toFixed(places + 14).replace(/0+$/, "");
+}
 
 /** A value as messages show it: text in quotes, a blank as `blank`. */
 export function shown(value: FormulaValue): string {

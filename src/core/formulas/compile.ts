@@ -18,7 +18,7 @@ import {
 } from "./evaluator";
 import { formulaFault, type FormulaFault } from "./findings";
 import type { ChartLookup, CompiledFormula, Formula, FormulaScope, ReadColumn } from "./formula";
-import { nearestName, normalName } from "./names";
+import { nameInFormula, nearestName, normalName } from "./names";
 import { binary, unary } from "./operators";
 import { childrenOf, type ChartNode, type FormulaNode } from "./tree";
 import { isFormulaError } from "./value";
@@ -33,7 +33,11 @@ export function compileFormula(
   for (const { name, written, position } of formula.names) {
     const slot = scope.slotOf(name);
     if (slot === undefined) {
-      const hint = suggestion(written, scope.names(), "Add a size or a column of that name");
+      const near = nearestName(written, scope.names());
+      const hint =
+        near === undefined
+          ? "Correct the name, or add a size or a column of that name."
+          : `Did you mean ${nameInFormula(near)}?`;
       return err(formulaFault("formula-name-unknown", position, written, { hint }));
     }
     slots.set(name, slot);
@@ -43,7 +47,11 @@ export function compileFormula(
   for (const { chart, position } of formula.charts) {
     const lookup = scope.chart(normalName(chart));
     if (lookup === undefined) {
-      const hint = suggestion(chart, scope.chartNames(), "Add a chart of that name");
+      const near = nearestName(chart, scope.chartNames());
+      const hint =
+        near === undefined
+          ? "Correct the name, or add a chart of that name."
+          : `Did you mean "${near}"?`;
       return err(formulaFault("formula-chart-unknown", position, chart, { hint }));
     }
     charts.set(normalName(chart), lookup);
@@ -69,11 +77,6 @@ export function compileFormula(
       return value;
     },
   });
-}
-
-function suggestion(written: string, known: readonly string[], otherwise: string): string {
-  const near = nearestName(written, known);
-  return near === undefined ? `Correct it. ${otherwise} if it is meant.` : `Did you mean ${near}?`;
 }
 
 /** What the names in a tree stand for; `read` is told of each column read, where somebody listens. */

@@ -12,6 +12,10 @@ export const normalName = (text: string): string =>
     .replace(/[^\p{L}\p{N}\p{M}]+/gu, "_")
     .replace(/^_|_$/g, "");
 
+/** How a formula writes the name: in square brackets unless it is one plain word. */
+export const nameInFormula = (name: string): string =>
+  /^[\p{L}_][\p{L}\p{N}\p{M}_.]*$/u.test(name) ? name : `[${name}]`;
+
 /** Longer names are compared by their first characters: distance grows with the square of this. */
 const comparedLength = 60;
 

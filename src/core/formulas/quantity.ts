@@ -157,7 +157,7 @@ function readFeet(text: string, feet: Amount, mark: Unit): Read {
     return ambiguous(text, feet.start, inches.end, {
       one: `${written}-${amount}${inches.isMarked ? "" : '"'}`,
       oneMeans: "one length",
-      other: `${written} - (${amount})`,
+      other: `${written} - (${amount}${!inches.isMarked && inches.gap !== "" ? '"' : ""})`,
       otherMeans: "a subtraction",
     });
   }
@@ -178,17 +178,21 @@ function readFeet(text: string, feet: Amount, mark: Unit): Read {
   return ok({ value: total, isLength: true, end: inches.end });
 }
 
-/** The longest amount at `at` that ends in an inch mark, with its mark; the shortest if none does. */
+/** The longest amount at `at` that ends in an inch mark, with its mark; the longest if none does. */
 function inchesAt(text: string, at: number): Amount & { readonly isMarked: boolean } {
   const { mixed, fraction, single } = amountsAt(text, at);
-  for (const amount of [mixed, fraction, single]) {
-    if (amount === undefined || amount.gap.includes(" -") || amount.gap.includes("- ")) continue;
-    if (amount !== single && amount.share.includes(" ")) continue;
+  const whole = [mixed, fraction].filter(isOneNumber);
+  for (const amount of [...whole, single]) {
     const mark = matchAt(inchMark, text, amount.end);
     if (mark !== null) return { ...amount, end: amount.end + mark[0].length, isMarked: true };
   }
-  return { ...single, isMarked: false };
+  const unmarked = whole.find(({ gap }) => !gap.includes("-")) ?? single;
+  return { ...unmarked, isMarked: false };
 }
+
+/** Written without spaces where a minus sign or a division would have them. */
+const isOneNumber = (amount: Amount | undefined): amount is Amount =>
+  amount !== undefined && !/ -|- /.test(amount.gap) && !amount.share.includes(" ");
 
 type Refused = { readonly ok: false; readonly error: FormulaFault };
 
