@@ -46,7 +46,8 @@ function itemsLookUp({ items, hasItemsSheet }: Inputs): LookUpTable | null {
   const [first] = items;
   const code = first?.code.place;
   const cost = first?.unitCost?.place;
-  if (!hasItemsSheet || code == null || cost == null) return null;
+  if (!hasItemsSheet || code === undefined || code === null || cost === undefined || cost === null)
+    return null;
   return { sheet: code.sheet, keyColumn: code.column, valueColumn: cost.column };
 }
 

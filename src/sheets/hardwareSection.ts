@@ -1,6 +1,7 @@
 /** One job on the hardware sheet: what was counted and what was not, its lines by family, its totals. */
 import type { JobEstimate } from "../core/estimate/estimate";
 import { writeSize } from "../core/lengths/writeLength";
+import { unitCostNumber } from "../core/money/writeMoney";
 import type { MaterialLine } from "../core/pricing/material";
 import type { DrawnCell, DrawnRow } from "../workbook/drawing";
 import { bandRow, blankRow, formula, number, text, wordsRow } from "./cells";
@@ -134,18 +135,19 @@ function lineRow(
   put("toOrder", formula(`${ref("quantity")}+${ref("spares")}`, toOrder, "count"));
   put("unit", text(item?.unit.label ?? ""));
   put("unitsEach", unitsEach === null ? text("") : number(unitsEach, "decimal"));
-  if (item?.unitCost == null || unitsEach === null || cost === null) {
+  const unitCost = item?.unitCost ?? null;
+  if (unitCost === null || unitsEach === null || cost === null) {
     put("unitCost", text("not priced", { look: "warn", align: "right" }));
     put("cost", text("not priced", { look: "warn", align: "right" }));
   } else {
-    const unitCost = item.unitCost / 10_000;
+    const price = unitCostNumber(unitCost);
     const fromItems =
       wish.items === null ? null : lookUp(exactKey(ref("item"), line.item), wish.items);
     put(
       "unitCost",
       fromItems === null
-        ? number(unitCost, "unitCost", { look: "input" })
-        : formula(fromItems, unitCost, "unitCost"),
+        ? number(price, "unitCost", { look: "input" })
+        : formula(fromItems, price, "unitCost"),
     );
     put(
       "cost",
@@ -156,11 +158,12 @@ function lineRow(
       ),
     );
   }
-  if (item?.weight == null || weight === null) {
+  const weightEach = item?.weight ?? null;
+  if (weightEach === null || weight === null) {
     put("weightEach", text("not weighed", { look: "warn", align: "right" }));
     put("weight", text("not weighed", { look: "warn", align: "right" }));
   } else {
-    put("weightEach", number(item.weight, "decimal"));
+    put("weightEach", number(weightEach, "decimal"));
     put(
       "weight",
       formula(`${ref("toOrder")}*${ref("unitsEach")}*${ref("weightEach")}`, weight, "weight"),

@@ -1,7 +1,7 @@
 /** Openings through the kit book -> one list of lines per job, with every reason kept. */
 import type { Finding } from "../base/finding";
 import { pieces, type Inches, type Pieces } from "../base/units";
-import { openingTypeNamed, type KitBook } from "../kitbook/kitBook";
+import { openingTypeNamed, type CompiledPart, type KitBook } from "../kitbook/kitBook";
 import type { Opening } from "../openings/opening";
 import type { ShowLength } from "./describe";
 import { pieceKey, type PartColumn, type Piece } from "./partColumn";
@@ -112,6 +112,15 @@ function byType(openings: readonly Opening[]): ReadonlyMap<string, readonly Open
   return groups;
 }
 
+type Draft = { readonly line: LineDraft; readonly counts: CountDraft };
+type Drafts = Map<JobDraft, Draft>;
+
+function newDraft(line: LineDraft, take: Take, part: CompiledPart): Draft {
+  const counts = { take, part, rows: [], each: [] };
+  line.counts.push(counts);
+  return { line, counts };
+}
+
 /** Adds the counts of one part to the lines of the jobs. */
 function addColumn(
   { take, stopped }: TypeTakeOff,
@@ -119,21 +128,16 @@ function addColumn(
   jobOfRow: readonly (JobDraft | undefined)[],
 ): void {
   // A piece is one object for all rows that need it, so that its line is looked up once a job.
-  const drafts = new Map<Piece, Map<JobDraft, { line: LineDraft; counts: CountDraft }>>();
+  const drafts = new Map<Piece, Drafts>();
   for (let row = 0; row < quantities.length; row += 1) {
     const each = quantities[row] ?? 0;
     const piece = found[row];
     const job = jobOfRow[row];
     if (each === 0 || piece === undefined || job === undefined || stopped.has(row)) continue;
-    let byJob = drafts.get(piece);
-    if (byJob === undefined) drafts.set(piece, (byJob = new Map()));
-    let draft = byJob.get(job);
-    if (draft === undefined) {
-      const line = lineFor(job, piece);
-      const counts = { take, part, rows: [], each: [] };
-      line.counts.push(counts);
-      byJob.set(job, (draft = { line, counts }));
-    }
+    const byJob: Drafts = drafts.get(piece) ?? new Map<JobDraft, Draft>();
+    const draft = byJob.get(job) ?? newDraft(lineFor(job, piece), take, part);
+    if (byJob.size === 0) drafts.set(piece, byJob);
+    byJob.set(job, draft);
     draft.counts.rows.push(row);
     draft.counts.each.push(each);
     draft.line.quantity += each * openingAt(take, row).quantity;

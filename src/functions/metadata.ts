@@ -1,0 +1,40 @@
+/** The functions as Excel's registration file wants them: made from the table, never by hand. */
+import { functionTable } from "./functionTable";
+import { namespace, type WorksheetFunction } from "./worksheetFunction";
+
+/** The file `functions.json` that the manifest names. Its shape is Excel's own (custom functions metadata). */
+export const functionMetadata = () => ({
+  functions: functionTable.map((row) => ({
+    id: row.name,
+    name: row.name,
+    description: row.says,
+    parameters: row.arguments.map((argument) => ({
+      name: argument.name,
+      description: argument.says,
+      type: "any",
+      dimensionality: argument.takes === "cells" ? "matrix" : "scalar",
+      ...(argument.optional ? { optional: true } : {}),
+    })),
+    result: {
+      type: "any",
+      dimensionality: row.answers === "rows" ? "matrix" : "scalar",
+    },
+  })),
+});
+
+/** `CRIB.COUNT(item, type, width, height, [post_height], …)`. */
+export const signature = (row: WorksheetFunction): string =>
+  `${namespace}.${row.name}(${row.arguments
+    .map(({ name, optional }) => (optional ? `[${name}]` : name))
+    .join(", ")})`;
+
+/** The table of functions for README, in Markdown. */
+export const functionsMarkdown = (): string =>
+  [
+    "| function | answers | example |",
+    "|---|---|---|",
+    ...functionTable.map(
+      (row) =>
+        `| \`${signature(row)}\` | ${row.says.replaceAll("|", "\\|")} | \`${row.example.replaceAll("|", "\\|")}\` |`,
+    ),
+  ].join("\n");
