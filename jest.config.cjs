@@ -32,11 +32,27 @@ const esModulePackages = [
   "regexp-util",
   "unicode-regex",
 ];
-module.exports = {
+/** @type {import("jest").Config} */
+const shared = {
   testEnvironment: "node",
   roots: ["<rootDir>/tests"],
-  testMatch: ["**/*.test.ts", "**/*.test.tsx"],
   transform: { "^.+\\.tsx?$": swc, "/node_modules/.+\\.m?js$": swc },
   transformIgnorePatterns: [`/node_modules/(?!(.*/)?(${esModulePackages.join("|")})/)`],
+};
+module.exports = {
   testTimeout: 30000,
+  projects: [
+    {
+      ...shared,
+      displayName: "node",
+      testMatch: ["**/*.test.ts", "**/*.test.tsx"],
+      testPathIgnorePatterns: ["/node_modules/", "/tests/browser/"],
+    },
+    {
+      ...shared,
+      displayName: "browser",
+      testMatch: ["<rootDir>/tests/browser/**/*.test.ts"],
+      globalSetup: "<rootDir>/tests/browser/globalSetup.cjs",
+    },
+  ],
 };

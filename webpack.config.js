@@ -37,7 +37,7 @@ export default function webpackConfig(env = {}, { mode = "production" } = {}) {
       ...(env.rig ? { rig: "./tests/browser/rig/page.ts" } : {}),
     },
     output: {
-      path: path.join(root, "dist"),
+      path: path.resolve(root, env.output ?? "dist"),
       filename: isProduction ? "[name].[contenthash:8].js" : "[name].js",
       chunkFilename: isProduction ? "[name].[contenthash:8].js" : "[name].js",
       assetModuleFilename: "assets/[name].[contenthash:8][ext]",

@@ -1,0 +1,128 @@
+/**
+ * The test browser: opens pages of the site and watches them. A page that asks another host for
+ * anything, breaks its content policy or logs an error fails the test that opened it.
+ */
+import { mkdirSync } from "node:fs";
+import path from "node:path";
+import { chromium, type Browser, type Page } from "playwright-core";
+import { openSite, type Site } from "./site";
+
+export type TestBrowser = {
+  readonly site: Site;
+  readonly open: (address: string, options?: PageOptions) => Promise<WatchedPage>;
+  readonly close: () => Promise<void>;
+};
+
+export type PageOptions = {
+  readonly width?: number;
+  readonly height?: number;
+  readonly dark?: boolean;
+  /** Answers requests to other hosts, so that they are no fault; none leaves this machine. */
+  readonly otherHosts?: Readonly<Record<string, string>>;
+};
+
+export type WatchedPage = {
+  readonly page: Page;
+  /** What the page did that it must not, so far. */
+  readonly faults: () => readonly string[];
+  /** The longest that the page was busy without a pause, in milliseconds, since the last call. */
+  readonly longestTask: () => Promise<number>;
+  /** Saves a picture for people to look at, as out/screenshots/NAME.png. */
+  readonly picture: (name: string) => Promise<void>;
+  readonly close: () => Promise<void>;
+};
+
+/** Starts the browser that `globalSetup` found, and serves the pages that it built. */
+export async function openBrowser(): Promise<TestBrowser> {
+  const executablePath = process.env["CRIBSHEET_BROWSER"];
+  const folder = process.env["CRIBSHEET_SITE"];
+  if (executablePath === undefined || folder === undefined) {
+    throw new Error("Browser tests run in the jest project that has their global set-up.");
+  }
+  const site = await openSite(folder);
+  const browser = await chromium.launch({ executablePath, args: launchArguments() });
+  return {
+    site,
+    open: (address, options = {}) => openWatched(browser, site, address, options),
+    close: async () => {
+      await browser.close();
+      await site.close();
+    },
+  };
+}
+
+/** A browser run by root or in a container has no sandbox of its own; none talks to its maker. */
+function launchArguments(): string[] {
+  const isRoot = process.getuid?.() === 0;
+  return [
+    ...(isRoot || process.env["CI"] !== undefined ? ["--no-sandbox"] : []),
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-default-apps",
+    "--disable-dev-shm-usage",
+    "--disable-sync",
+    "--no-first-run",
+    "--no-default-browser-check",
+  ];
+}
+
+/** Runs in the page before its own scripts. */
+function watchInside(): void {
+  const tasks: number[] = [];
+  new PerformanceObserver((list) => {
+    for (const { duration } of list.getEntries()) tasks.push(duration);
+  }).observe({ entryTypes: ["longtask"] });
+  const broken: string[] = [];
+  document.addEventListener("securitypolicyviolation", ({ violatedDirective, blockedURI }) => {
+    broken.push(`${violatedDirective} ${blockedURI}`);
+  });
+  Object.assign(globalThis, { testWatch: { tasks, broken } });
+}
+
+async function openWatched(
+  browser: Browser,
+  site: Site,
+  address: string,
+  { width = 1280, height = 800, dark = false, otherHosts = {} }: PageOptions,
+): Promise<WatchedPage> {
+  const context = await browser.newContext({
+    viewport: { width, height },
+    colorScheme: dark ? "dark" : "light",
+  });
+  const page = await context.newPage();
+  const faults: string[] = [];
+  await context.route(
+    (url) => url.origin !== site.origin,
+    async (route) => {
+      const wanted = route.request().url();
+      const body = otherHosts[wanted];
+      if (body === undefined) {
+        faults.push(`asked another host for ${wanted}`);
+        await route.abort();
+      } else await route.fulfill({ body, contentType: "text/javascript" });
+    },
+  );
+  page.on("console", (message) => {
+    if (message.type() === "error") faults.push(`logged: ${message.text()}`);
+  });
+  page.on("pageerror", (fault) => faults.push(`threw: ${fault.message}`));
+  await page.addInitScript(watchInside);
+  await page.goto(`${site.origin}${address}`);
+  return {
+    page,
+    faults: () => faults,
+    longestTask: () =>
+      page.evaluate(async () => {
+        // The observer hears of a task a moment after it ended.
+        await new Promise((resolve) => setTimeout(resolve, 50));
+        const { tasks } = (globalThis as unknown as { testWatch: { tasks: number[] } }).testWatch;
+        return Math.max(0, ...tasks.splice(0));
+      }),
+    picture: async (name) => {
+      const folder = path.join(process.cwd(), "out/screenshots");
+      mkdirSync(folder, { recursive: true });
+      await page.screenshot({ path: path.join(folder, `${name}.png`) });
+    },
+    close: () => context.close(),
+  };
+}
