@@ -45,6 +45,8 @@ export type Counted = {
   readonly errors: readonly string[];
   readonly sizes: Readonly<Record<string, FormulaValue>>;
   readonly steps: Readonly<Record<string, FormulaValue>>;
+  /** The bags in the order of their steps; one that the order comes back to stands twice. */
+  readonly bags: readonly string[];
 };
 
 export function typeOf(name: string, book: KitBook = starterBook): OpeningType {
@@ -52,6 +54,8 @@ export function typeOf(name: string, book: KitBook = starterBook): OpeningType {
   if (type === undefined) throw new Error(`No opening type ${name}`);
   return type;
 }
+
+const shown = (value: FormulaValue): string => (isFormulaError(value) ? value.code : String(value));
 
 export function count(
   type: OpeningType,
@@ -78,29 +82,36 @@ export function count(
       level,
       message: message
         .map((piece) =>
-          piece.kind === "words" ? piece.words : String(columns[piece.slot]?.[0] ?? ""),
+          piece.kind === "words" ? piece.words : shown(columns[piece.slot]?.[0] ?? ""),
         )
         .join(""),
     }));
 
   const counts: Record<string, number> = {};
   const steps: Record<string, FormulaValue> = {};
+  const inOrder: { bag: string; step: number }[] = [];
   for (const part of type.parts) {
     if (part.when !== null && value(part.when) !== true) continue;
     const quantity = Number(value(part.quantity));
     if (quantity === 0) continue;
-    const code = part.item.kind === "code" ? part.item.code : String(value(part.item.formula));
+    const code = part.item.kind === "code" ? part.item.code : shown(value(part.item.formula));
     const sizeFormulas = part.cutLength === null ? part.size : [part.cutLength];
-    const size = sizeFormulas.map(value).map(String).join(" x ");
+    const size = sizeFormulas.map(value).map(shown).join(" x ");
     const line = size === "" ? code : `${code} (${size})`;
     counts[line] = (counts[line] ?? 0) + quantity;
-    if (part.step !== null) steps[part.bag] = value(part.step);
+    const step = part.step === null ? null : value(part.step);
+    steps[part.bag] ??= step;
+    inOrder.push({ bag: part.bag, step: Number(step) });
     if (part.minutes !== null) value(part.minutes);
   }
   const sizes = Object.fromEntries(
     type.slots.map((slot, index) => [slot.name, columns[index]?.[0] ?? null]),
   );
-  return { counts, said, errors, sizes, steps };
+  const bags = inOrder
+    .sort((one, other) => one.step - other.step)
+    .map(({ bag }) => bag)
+    .filter((bag, index, all) => bag !== all[index - 1]);
+  return { counts, said, errors, sizes, steps, bags };
 }
 
 /** Counts by item alone, whatever the sizes. */
