@@ -44,3 +44,27 @@ export const printCodesText = ({ left, center, right }: PrintCodes): string =>
     .join("");
 
 const startsWithDigit = (text = ""): boolean => /^\d/.test(text);
+
+/** The plain text that codes stand for, the other way round; fonts, sizes and pictures are left out. */
+export function printTextOf(codes: string): string {
+  const places = new Map([
+    ["L", ""],
+    ["C", ""],
+    ["R", ""],
+  ]);
+  let place = "C";
+  const add = (more: string): void => void places.set(place, (places.get(place) ?? "") + more);
+  for (const [piece, code] of codes.matchAll(/&(?:"[^"]*"|\d+ ?|K[0-9A-F]{6}|([\s\S]))|[^&]+/gi)) {
+    const letter = code?.toUpperCase() ?? "";
+    if (places.has(letter)) place = letter;
+    else if (code !== undefined) add(letter === "&" ? "&" : (fieldOf[letter] ?? ""));
+    else if (!piece.startsWith("&")) add(piece);
+  }
+  return Array.from(places.values(), (text) => text.trim())
+    .join("\t")
+    .trimEnd();
+}
+
+const fieldOf: Readonly<Record<string, string>> = Object.fromEntries(
+  Object.entries(fields).map(([field, code]) => [code.slice(1), field]),
+);
