@@ -1,0 +1,108 @@
+/**
+ * `npm run takeoff`: a schedule in, hardware out, without a screen.
+ *
+ * Exit status: 0 all counted, 1 some openings not counted, 2 unusable input (the message on stderr).
+ */
+import { err, ok, type Result } from "../../core/base/result";
+import { readItemTable } from "../../tables/itemTable";
+import { readKitBook } from "../../tables/kitBookTable";
+import type { OtherInputs } from "../../app/inputs";
+import { currencyIn, lengthStyleOf, readSettings, type Settings } from "../../app/settings";
+import { takeOffWorkbook, type WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import { writeTakeOff } from "../../app/writeSheets";
+import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
+import { blocksOf, fileExists, readWorkbookFile, writeFileWhole } from "./files";
+import { readTakeOffArguments, type TakeOffArguments } from "./takeOffArguments";
+import { takeOffJson } from "./takeOffJson";
+import { takeOffText } from "./takeOffText";
+
+/** What is to be printed, and whether all was counted. Error: why the input is unusable. */
+async function run(words: readonly string[]): Promise<Result<Output, string>> {
+  const read = readTakeOffArguments(words);
+  if (!read.ok) return read;
+  const wanted = read.value;
+  const workbook = readWorkbookFile(wanted.schedule);
+  if (!workbook.ok) return workbook;
+  const settings = await settingsFor(workbook.value, wanted);
+  const others = await otherInputs(wanted);
+  if (!others.ok) return others;
+  const takenOff = await takeOffWorkbook(workbook.value, settings, others.value);
+  if (!takenOff.ok) return err(takenOff.error.message);
+  const takeOff = takenOff.value;
+  if (takeOff.inputs.schedules.length === 0) {
+    return err(takeOff.findings.map((finding) => finding.message).join("\n"));
+  }
+  if (wanted.out !== null) {
+    const written = await writeOut(wanted.out, wanted.schedule, workbook.value, takeOff, settings);
+    if (!written.ok) return written;
+  }
+  const text = wanted.json
+    ? JSON.stringify(takeOffJson(takeOff, settings), null, 2)
+    : takeOffText(takeOff, lengthStyleOf(settings), currencyIn(settings));
+  return ok({ text, complete: takeOff.complete });
+}
+
+type Output = { readonly text: string; readonly complete: boolean };
+
+async function settingsFor(workbook: FileWorkbook, wanted: TakeOffArguments): Promise<Settings> {
+  const settings = await readSettings(workbook);
+  const inMillimetres = wanted.unit === "mm" ? ({ lengths: "millimetres" } as const) : {};
+  return {
+    ...settings,
+    ...(wanted.unit === null ? {} : { unit: wanted.unit, ...inMillimetres }),
+    ...(wanted.sheet === null ? {} : { schedule: { kind: "sheet", sheet: wanted.sheet } }),
+    columns: { ...settings.columns, ...wanted.columns },
+  };
+}
+
+/** The kit book and items of the files that are named. */
+async function otherInputs({
+  kitBook,
+  items,
+}: TakeOffArguments): Promise<Result<OtherInputs, string>> {
+  let others: OtherInputs = {};
+  for (const path of [kitBook, items]) {
+    if (path === null) continue;
+    const workbook = readWorkbookFile(path);
+    if (!workbook.ok) return workbook;
+    const blocks = await blocksOf(workbook.value);
+    if (!blocks.ok) return blocks;
+    if (path === kitBook) {
+      const book = readKitBook(blocks.value);
+      if (book === null) return err(`${path}: no kit book was found in it.`);
+      others = { ...others, kitBook: book };
+    } else {
+      const rows = blocks.value.map(readItemTable).find((table) => table !== null);
+      if (rows === undefined || rows === null)
+        return err(`${path}: no items table was found in it.`);
+      others = { ...others, items: rows };
+    }
+  }
+  return ok(others);
+}
+
+/** Into the file of that name where it exists, else into a copy of the schedule's workbook. */
+async function writeOut(
+  out: string,
+  schedule: string,
+  source: FileWorkbook,
+  takeOff: WorkbookTakeOff,
+  settings: Settings,
+): Promise<Result<null, string>> {
+  const isOther = out !== schedule && fileExists(out);
+  const opened = isOther ? readWorkbookFile(out) : ok(source);
+  if (!opened.ok) return opened;
+  // In another workbook there is no items sheet for live prices to point at.
+  const inputs = isOther ? { ...takeOff.inputs, hasItemsSheet: false } : takeOff.inputs;
+  const written = await writeTakeOff(opened.value, { ...takeOff, inputs }, settings);
+  return written.ok ? writeFileWhole(out, opened.value.bytes()) : err(written.error.message);
+}
+
+const output = await run(process.argv.slice(2));
+if (output.ok) {
+  process.stdout.write(`${output.value.text}\n`);
+  process.exitCode = output.value.complete ? 0 : 1;
+} else {
+  process.stderr.write(`${output.error}\n`);
+  process.exitCode = 2;
+}
