@@ -36,10 +36,10 @@ export function planWriting(
   const names = standing.map(({ name }) => name);
   const planned: PlannedSheet[] = [];
   for (const drawing of drawings) {
-    const ours = sheetToReplace(drawing, standing);
-    if (ours !== null && planned.some(({ name }) => name === ours.name)) {
-      throw new RangeError(`Two drawings for one sheet: ${ours.name}`);
+    if (planned.some((other) => isSameSheet(other.drawing, drawing))) {
+      throw new RangeError(`Two drawings for one sheet: ${drawing.name}`);
     }
+    const ours = sheetToReplace(drawing, standing);
     if (ours?.isProtected === true) return err(sheetProtected(ours.name));
     const name = ours?.name ?? freeSheetName(drawing.name, names);
     const keptAs = ours?.isTouched === true ? keptSheetName(name, names) : null;
@@ -50,6 +50,9 @@ export function planWriting(
   }
   return ok(planned);
 }
+
+const isSameSheet = (one: Drawing, other: Drawing): boolean =>
+  one.mark !== null && other.mark !== null && sameMark(one.mark, other.mark);
 
 function sheetToReplace(
   { mark, name }: Drawing,

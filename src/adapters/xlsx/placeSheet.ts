@@ -44,17 +44,24 @@ export function placeSheet(parts: Map<string, Uint8Array>, planned: PlannedSheet
   nameParts(parts, position, sheet);
 }
 
-/** Adds a sheet behind all others; `styles` are those that its cells name by number. */
+/**
+ * Adds a sheet behind all others; `styles` are those that its cells name by number. The first sheet
+ * of a file is the one shown, unless `isShown` says otherwise.
+ */
 export function appendSheet(
   parts: Map<string, Uint8Array>,
   sheet: SheetSnapshot,
   styles: readonly CellStyle[],
-  isShown = false,
+  isShown?: boolean,
 ): void {
   const workbook = readWorkbookPart(parts);
   const folder = workbook.path.slice(0, workbook.path.lastIndexOf("/") + 1);
   const path = freePath(parts, `${folder}worksheets/sheet`, ".xml");
-  writeParts(parts, path, sheet, styles, { drawing: null, codeName: null, isShown });
+  writeParts(parts, path, sheet, styles, {
+    drawing: null,
+    codeName: null,
+    isShown: isShown ?? workbook.sheets.length === 0,
+  });
   setContentType(parts, path, worksheetType);
   addSheet(parts, sheet.name, path, null);
   nameParts(parts, workbook.sheets.length, sheet);
