@@ -34,7 +34,7 @@ const column = (
 
 export const hardwareColumns: readonly HardwareColumn[] = [
   column("item", "Item", 19),
-  column("description", "Description", 46),
+  column("description", "Description", 66),
   column("size", "Size", 19),
   column("quantity", "Quantity (pcs)", 10, {
     numbers: true,

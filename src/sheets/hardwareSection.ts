@@ -128,12 +128,12 @@ function lineRow(
   };
 
   put("item", text(line.item));
-  put("description", text(item?.description ?? "Not in the items table", { wrap: true }));
+  put("description", text(item?.description ?? "Not in the items table"));
   put("size", text(writeSize(line.size, wish.lengths), { align: "right" }));
   put("quantity", number(line.quantity, "count"));
   put("spares", number(spares, "count", { look: "input" }));
   put("toOrder", formula(`${ref("quantity")}+${ref("spares")}`, toOrder, "count"));
-  put("unit", text(item?.unit.label ?? ""));
+  put("unit", text(item?.unit.label ?? "", { align: "center" }));
   put("unitsEach", unitsEach === null ? text("") : number(unitsEach, "decimal"));
   const unitCost = item?.unitCost ?? null;
   if (unitCost === null || unitsEach === null || cost === null) {

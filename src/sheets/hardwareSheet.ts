@@ -32,7 +32,7 @@ export function hardwareSheet(wish: HardwareWish): Drawing {
     wordsRow(wish.basis, "subtitle", width),
     wordsRow(caution, "caution", width),
     blankRow,
-    headings,
+    { ...headings, height: 30 },
   ];
   const heading = rows.length - 1;
   const breaks: number[] = [];
