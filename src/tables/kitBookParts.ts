@@ -6,6 +6,7 @@
  */
 import { isBlank, type Block, type CellValue } from "../core/base/cell";
 import { kitBookSections, type KitBookSection } from "../core/kitbook/rows";
+import { sizeUnits } from "../core/kitbook/sizeUnit";
 import { matchHeadings } from "./headings";
 import {
   kitBookColumns,
@@ -90,8 +91,7 @@ function headingsOf(
   cells: readonly CellValue[],
   open: KitBookSection | null,
 ): { readonly section: KitBookSection; readonly columns: SectionHeadings["columns"] } | null {
-  const texts = cells.filter((value) => typeof value === "string" && value.trim() !== "");
-  if (texts.length < 3) return null;
+  if (!cells.some(isHeadingWord)) return null;
   const inOrder = open === null ? kitBookSections : [open, ...kitBookSections];
   for (const section of inOrder) {
     const { matches } = matchHeadings(cells, kitBookColumns[section]);
@@ -100,6 +100,18 @@ function headingsOf(
   }
   return null;
 }
+
+/** Units of sizes are heading words too, and say nothing. */
+const headingWords: ReadonlySet<string> = new Set(
+  Object.values(kitBookColumns)
+    .flat()
+    .flatMap(({ words }) => words)
+    .filter((word) => !sizeUnits.some((unit) => unit === word)),
+);
+
+/** Most rows are no headings, and matching headings is slow: a row without any of their words is passed over. */
+const isHeadingWord = (value: CellValue): boolean =>
+  typeof value === "string" && headingWords.has(value.trim().toLowerCase());
 
 const hasContent = (cells: readonly CellValue[], columns: SectionHeadings["columns"]): boolean =>
   [...columns.values()].some((column) => !isBlank(cells[column] ?? null));

@@ -33,7 +33,7 @@ export type TypeNames = {
 };
 
 /** The slot of a size or field; a size goes before a heading of the same name. */
-export function slotOf(names: TypeNames, name: string): number | undefined {
+function slotOf(names: TypeNames, name: string): number | undefined {
   const size = names.sizes.get(name);
   if (size !== undefined) return size.slot;
   const slot = names.fields.findIndex((field) => field.name === name);

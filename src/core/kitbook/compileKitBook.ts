@@ -11,7 +11,7 @@ import { chartLookup } from "./chart";
 import type { KnownChart } from "./compileFormulas";
 import { compileType, type CompiledType, type TypeRows } from "./compileType";
 import { standardFields, type Field } from "./fields";
-import { typeKey, type KitBook, type RowSource } from "./kitBook";
+import type { KitBook, RowSource } from "./kitBook";
 import { bookFinding } from "./readCell";
 import { readCharts, type ReadCharts } from "./readCharts";
 import { readLimitRow, readPartRow, readSizeRow, type ReadRow } from "./readRow";
@@ -37,9 +37,17 @@ export function compileKitBook(
   };
   const fields = allFields(furtherHeadings);
   const types = typeNames(read);
-  const compiled = [...types.values()].map((name) =>
-    compileType(name, rowsFor(read, name), fields, known),
-  );
+  const sizes = byType(read.sizes, types.keys());
+  const parts = byType(read.parts, types.keys());
+  const limits = byType(read.limits, types.keys());
+  const compiled = [...types].map(([key, name]) => {
+    const ofType = {
+      sizes: sizes.get(key) ?? [],
+      parts: parts.get(key) ?? [],
+      limits: limits.get(key) ?? [],
+    };
+    return compileType(name, ofType, fields, known);
+  });
   const book: KitBook = {
     fields,
     types: compiled.map(({ type }) => type),
@@ -50,7 +58,7 @@ export function compileKitBook(
     ...charts.findings,
     ...rowFindings(read, compiled),
     ...headingFindings(read, fields),
-    ...typeFindings(read, book),
+    ...typeFindings(read, types),
   ];
   return { book, findings };
 }
@@ -85,24 +93,23 @@ function typeNames(rows: TypeRows): ReadonlyMap<string, string> {
   const names = new Map<string, string>();
   for (const { forTypes } of allRows(rows)) {
     if (forTypes === "all") continue;
-    for (const name of forTypes) {
-      const key = normalName(name);
-      if (!names.has(key)) names.set(key, name);
-    }
+    for (const [key, name] of forTypes) if (!names.has(key)) names.set(key, name);
   }
   return names;
 }
 
-const isFor = (row: ReadRow<unknown>, key: string): boolean =>
-  row.forTypes === "all" || row.forTypes.some((name) => typeKey(name) === key);
-
-function rowsFor(rows: TypeRows, name: string): TypeRows {
-  const key = typeKey(name);
-  return {
-    sizes: rows.sizes.filter((row) => isFor(row, key)),
-    parts: rows.parts.filter((row) => isFor(row, key)),
-    limits: rows.limits.filter((row) => isFor(row, key)),
-  };
+/** The rows of each type by its key, in the book's order. */
+function byType<Content>(
+  rows: readonly ReadRow<Content>[],
+  keys: Iterable<string>,
+): ReadonlyMap<string, readonly ReadRow<Content>[]> {
+  const groups = new Map<string, ReadRow<Content>[]>();
+  for (const key of keys) groups.set(key, []);
+  for (const row of rows) {
+    const rowKeys = row.forTypes === "all" ? groups.keys() : row.forTypes.keys();
+    for (const key of rowKeys) groups.get(key)?.push(row);
+  }
+  return groups;
 }
 
 /**
@@ -122,7 +129,7 @@ function rowFindings(rows: TypeRows, compiled: readonly CompiledType[]): readonl
     }
   }
   return allRows(rows).flatMap((row) => {
-    const count = compiled.filter(({ type }) => isFor(row, typeKey(type.name))).length;
+    const count = row.forTypes === "all" ? compiled.length : row.forTypes.size;
     const told = [...(uses.get(row.source)?.values() ?? [])];
     return [...row.findings, ...told.map(({ finding, types }) => about(finding, types, count))];
   });
@@ -149,19 +156,20 @@ function headingFindings(rows: TypeRows, fields: readonly Field[]): readonly Fin
 /** Types so thin that their name is more likely a slip. */
 const fewRows = 2;
 
-function typeFindings(rows: TypeRows, { types }: KitBook): readonly Finding[] {
-  return types.flatMap((type) => {
-    const key = typeKey(type.name);
-    const own = allRows(rows).filter((row) => row.forTypes !== "all" && isFor(row, key));
+function typeFindings(rows: TypeRows, types: ReadonlyMap<string, string>): readonly Finding[] {
+  const all = byType(allRows(rows), types.keys());
+  const parts = byType(rows.parts, types.keys());
+  return [...types].flatMap(([key, name]) => {
+    const own = (all.get(key) ?? []).filter((row) => row.forTypes !== "all");
     const place = own[0]?.source.place ?? null;
-    const others = types.map(({ name }) => name).filter((name) => typeKey(name) !== key);
-    const other = own.length <= fewRows ? nearestName(type.name, others) : undefined;
-    const details = { place, found: type.name };
-    if (other !== undefined) {
-      const values = { count: own.length, other };
-      return [bookFinding("book-type-likeness", { ...details, values })];
+    const details = { place, found: name };
+    if (own.length <= fewRows) {
+      const others = [...types].filter(([other]) => other !== key).map(([, other]) => other);
+      const other = nearestName(name, others);
+      const values = { count: own.length, other: other ?? "" };
+      if (other !== undefined) return [bookFinding("book-type-likeness", { ...details, values })];
     }
-    const hasParts = rows.parts.some((row) => isFor(row, key));
+    const hasParts = (parts.get(key) ?? []).length > 0;
     return hasParts ? [] : [bookFinding("book-type-without-parts", details)];
   });
 }

@@ -17,7 +17,7 @@ import {
 import type { Field } from "./fields";
 import type {
   BookFormula,
-  BookItem,
+  ItemBy,
   BrokenRow,
   CompiledLimit,
   CompiledPart,
@@ -25,7 +25,7 @@ import type {
   RowSource,
 } from "./kitBook";
 import { bookFinding, type ReadFormula } from "./readCell";
-import type { ReadItem, ReadLimit, ReadPart, ReadRow, ReadSize } from "./readRow";
+import type { ReadLimit, ReadPart, ReadRow, ReadSize } from "./readRow";
 import { fitsUnit, isCount, slotKind, unitWords } from "./sizeUnit";
 
 /** The rows of a book that are for one opening type. */
@@ -36,7 +36,7 @@ export type TypeRows = {
 };
 
 /** A finding about a row that is not about the row by itself, but about its use for this type. */
-export type RowFinding = { readonly source: RowSource; readonly finding: Finding };
+type RowFinding = { readonly source: RowSource; readonly finding: Finding };
 
 export type CompiledType = {
   readonly type: OpeningType;
@@ -229,9 +229,9 @@ function compilePart(
 }
 
 function compileItem(
-  item: ReadItem,
+  item: ItemBy<ReadFormula>,
   compile: (read: ReadFormula) => BookFormula | null,
-): BookItem | null {
+): ItemBy<BookFormula> | null {
   if (item.kind === "code") return item;
   const formula = compile(item.formula);
   return formula === null ? null : { kind: "formula", formula };

@@ -4,8 +4,7 @@
  * What a field's values are. `length` is inches. `found` is whatever the cell held: a number, yes or
  * no, or text.
  */
-export const fieldKinds = ["text", "number", "length", "yesNo", "found"] as const;
-export type FieldKind = (typeof fieldKinds)[number];
+export type FieldKind = "text" | "number" | "length" | "yesNo" | "found";
 
 /** `name` is what formulas call it, `label` what a person reads. */
 export type Field = { readonly name: string; readonly label: string; readonly kind: FieldKind };

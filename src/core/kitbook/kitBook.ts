@@ -43,28 +43,30 @@ export type CompiledSize = {
 };
 
 /** An item's code, or the formula that gives it. */
-export type BookItem =
+export type ItemBy<Formula> =
   | { readonly kind: "code"; readonly code: string }
-  | { readonly kind: "formula"; readonly formula: BookFormula };
+  | { readonly kind: "formula"; readonly formula: Formula };
 
-export type CompiledPart = {
-  readonly source: RowSource;
+/** A part by its formulas, which are read first and compiled for each opening type then. */
+export type PartBy<Formula> = {
   readonly bag: string;
   /** `null` comes after all steps. */
-  readonly step: BookFormula | null;
-  readonly item: BookItem;
+  readonly step: Formula | null;
+  readonly item: ItemBy<Formula>;
   /** Of a piece, in inches: none, one or two (such as width x height). */
-  readonly size: readonly BookFormula[];
+  readonly size: readonly Formula[];
   /** For one opening. */
-  readonly quantity: BookFormula;
+  readonly quantity: Formula;
   /** `null` is always. */
-  readonly when: BookFormula | null;
+  readonly when: Formula | null;
   /** Inches of stock that each piece is cut to; `null` for what is not cut. */
-  readonly cutLength: BookFormula | null;
+  readonly cutLength: Formula | null;
   /** Minutes of work for one opening; `null` is not known, which is not zero. */
-  readonly minutes: BookFormula | null;
+  readonly minutes: Formula | null;
   readonly basis: string;
 };
+
+export type CompiledPart = PartBy<BookFormula> & { readonly source: RowSource };
 
 /** A piece of a limit's message: words as they are, or the value in a slot. */
 export type MessagePiece =
@@ -85,7 +87,7 @@ export type CompiledLimit = {
 export type BrokenRow = { readonly source: RowSource; readonly finding: Finding };
 
 /** What a slot holds, for messages and reasons. `name` is as `normalName` spells it. */
-export type Slot = {
+type Slot = {
   readonly name: string;
   /** As the book or the schedule writes it. */
   readonly label: string;

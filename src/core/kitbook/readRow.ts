@@ -7,7 +7,7 @@ import { findingLevels, type Finding, type FindingLevel } from "../base/finding"
 import { normalName } from "../formulas/names";
 import { readFormula } from "../formulas/read";
 import { standardFields } from "./fields";
-import type { RowSource } from "./kitBook";
+import { typeKey, type ItemBy, type PartBy, type RowSource } from "./kitBook";
 import { readMessage, type ReadMessagePiece } from "./message";
 import {
   bookFinding,
@@ -22,8 +22,8 @@ import {
 import type { KitBookSection, LimitRow, PartRow, SizeRow } from "./rows";
 import { sizeUnits, type SizeUnit } from "./sizeUnit";
 
-/** The opening types a row is for: as typed, or every one. */
-export type ForTypes = readonly string[] | "all";
+/** The opening types a row is for: by key as first typed in the row, or every one. */
+type ForTypes = ReadonlyMap<string, string> | "all";
 
 /** A row with its findings; `content` is `null` where one of them keeps it from being used. */
 export type ReadRow<Content> = {
@@ -42,21 +42,7 @@ export type ReadSize = {
   readonly basis: string;
 };
 
-export type ReadItem =
-  | { readonly kind: "code"; readonly code: string }
-  | { readonly kind: "formula"; readonly formula: ReadFormula };
-
-export type ReadPart = {
-  readonly bag: string;
-  readonly step: ReadFormula | null;
-  readonly item: ReadItem;
-  readonly size: readonly ReadFormula[];
-  readonly quantity: ReadFormula;
-  readonly when: ReadFormula | null;
-  readonly cutLength: ReadFormula | null;
-  readonly minutes: ReadFormula | null;
-  readonly basis: string;
-};
+export type ReadPart = PartBy<ReadFormula>;
 
 export type ReadLimit = {
   readonly when: ReadFormula;
@@ -131,12 +117,11 @@ function readRow<Content>(
 function readTypes(cell: TypedCell, report: Report): ForTypes {
   const text = readText(cell, report);
   if (text === null) return "all";
-  const names = text
-    .split(",")
-    .map((name) => name.trim().replace(/\s+/g, " "))
-    .filter((name) => name === "*" || normalName(name) !== "");
+  const names = text.split(",").map((name) => name.trim().replace(/\s+/g, " "));
   if (names.includes("*")) return "all";
-  if (names.length > 0) return names;
+  const keyed = names.map((name) => [typeKey(name), name] as const).filter(([key]) => key !== "");
+  // The first of two ways to write one type is kept.
+  if (keyed.length > 0) return new Map(keyed.reverse());
   report(bookFinding("book-type-empty", { place: cell.place, found: text }));
   return "all";
 }
@@ -176,7 +161,7 @@ function readUnit(cell: TypedCell, report: Report): SizeUnit | null {
   return null;
 }
 
-function readItem(cell: TypedCell, report: Report): ReadItem | null {
+function readItem(cell: TypedCell, report: Report): ItemBy<ReadFormula> | null {
   const text = readFilledText(cell, "item", report);
   if (text === null) return null;
   if (!text.startsWith("=")) return { kind: "code", code: text.replace(/\s+/g, " ") };

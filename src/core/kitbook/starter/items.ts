@@ -4,23 +4,10 @@
  * Descriptions of fasteners follow the order of ASME B18 designations: name, nominal size and
  * threads, length, material, finish. Codes are the book's own short names for them.
  */
-import { typedRow } from "./starterRows";
+import { untyped } from "./starterRows";
 
-export const starterItemColumns = [
-  "code",
-  "description",
-  "family",
-  "unit",
-  "unitCost",
-  "weight",
-  "sparesPercent",
-  "sparesLeast",
-  "priceDate",
-  "basis",
-] as const;
-
-/** One item as typed. The texts and numbers are those that an items sheet would hold. */
-export type StarterItem = ReturnType<typeof typedRow<(typeof starterItemColumns)[number]>>;
+/** One item as typed: its cells are those that an items sheet would have. */
+export type StarterItem = ReturnType<typeof item>;
 
 const basis = "invented starter: cost and weight are made up; replace with your supplier's";
 const priceDate = "2026-10-01";
@@ -134,11 +121,20 @@ const item = (
   [code, description, unitCost, weight]: Priced,
   family: string,
   unit: string,
-  spares: Spares,
-): StarterItem => {
-  const row = { code, description, family: families[code] ?? family, unit, unitCost, weight };
-  return typedRow(starterItemColumns, { ...row, ...spares, priceDate, basis });
-};
+  { sparesPercent, sparesLeast }: Spares,
+) =>
+  ({
+    code: untyped(code),
+    description: untyped(description),
+    family: untyped(families[code] ?? family),
+    unit: untyped(unit),
+    unitCost: untyped(unitCost),
+    weight: untyped(weight),
+    sparesPercent: untyped(sparesPercent),
+    sparesLeast: untyped(sparesLeast),
+    priceDate: untyped(priceDate),
+    basis: untyped(basis),
+  }) as const;
 
 /** Every item that the starter kit book can name, and no other. */
 export const starterItems: readonly StarterItem[] = [

@@ -96,12 +96,15 @@ export function typedRows(
   };
 }
 
-/** A typed row of plain texts and numbers; a column that `row` does not have is blank. */
-export function typedRow<Column extends string>(
+/** A typed row of the given columns; one that `row` does not have is blank. */
+function typedRow<Column extends string>(
   columns: readonly Column[],
   row: Readonly<Partial<Record<Column, string | number>>>,
 ): Readonly<Record<Column, TypedCell>> {
-  const cells = columns.map((column) => [column, { value: row[column] ?? null, place: null }]);
+  const cells = columns.map((column) => [column, untyped(row[column] ?? null)]);
   // Every column of the list has its cell.
   return Object.fromEntries(cells) as Readonly<Record<Column, TypedCell>>;
 }
+
+/** A cell that nobody typed into any sheet. */
+export const untyped = (value: string | number | null): TypedCell => ({ value, place: null });

@@ -1,0 +1,36 @@
+/**
+ * The hardware of one sliding door 8 ft wide and 7 ft high, on 7 ft posts with a tail post, on concrete,
+ * without a transom. Common practice, no source; the one section of track follows from the starter
+ * book's invented section length of 16 ft.
+ */
+export const workedCheck: Readonly<Record<string, number>> = {
+  "CB 1/4 x 1/2": 2,
+  "CB 1/4 x 1-1/4": 14,
+  "HB 1/4 x 3/4": 6,
+  "HB 1/4 x 1-3/4": 3,
+  "CB 5/16 x 1": 5,
+  "CB 1/2 x 1-1/4": 1,
+  "HN 1/4": 19,
+  "HN 5/16": 3,
+  "HN 1/2": 3,
+  "FN 1/4": 6,
+  "FN 5/16": 2,
+  "FW 1/4": 8,
+  "FW 1/2": 1,
+  "LW 1/4": 8,
+  "FA 1/4": 2,
+  "CLAMP PANEL": 6,
+  "CLAMP TRACK": 3,
+  "PLATE 7-7": 3,
+  SPACER: 4,
+  TROLLEY: 2,
+  BRACKET: 2,
+  STRIKE: 1,
+  JAMB: 1,
+  SPLICE: 1,
+  ANGLE: 1,
+  STILE: 1,
+  GUIDE: 1,
+  PANEL: 2,
+  TRACK: 1,
+};
