@@ -121,7 +121,7 @@ function shortestCycle(uses: Uses, knot: readonly number[]): number[] {
 }
 
 function wayTo(index: number, cameFrom: ReadonlyMap<number, number>): number[] {
-  const way = [index];
-  for (let at = cameFrom.get(index); at !== undefined; at = cameFrom.get(at)) way.unshift(at);
-  return way;
+  const way: number[] = [];
+  for (let at: number | undefined = index; at !== undefined; at = cameFrom.get(at)) way.push(at);
+  return way.reverse();
 }

@@ -69,7 +69,8 @@ export const slowly =
     if (typeof first === "object") return first;
     const second = asNumber(right, sites.right);
     if (typeof second === "object") return second;
-    const answer = rule.apply(first, second);
+    // Adding 0 makes 0 of -0.
+    const answer = rule.apply(first, second) + 0;
     return Number.isFinite(answer) ? answer : rule.why(first, second, sites);
   };
 

@@ -73,9 +73,16 @@ function unitAt(text: string, at: number): Unit | undefined {
   return { inches, isFeet: false, end: at + metric[0].length };
 }
 
-/** Snapped before the division: 2.134 m is 2134 mm, however the double of 2.134 falls. */
-const inInches = (amount: number, { numerator, denominator }: Rational): number =>
-  snapped(amount * numerator) / denominator;
+/**
+ * 2.134 m is 2134 mm, and 5.1' is 61.2", although no double is 2.134 or 5.1: a product next to a short
+ * decimal is that decimal, before the division by 127 that makes inches of millimetres.
+ */
+function inInches(amount: number, { numerator, denominator }: Rational): number {
+  const product = amount * numerator;
+  const decimal = snapped(product);
+  const isNext = Math.abs(product - decimal) <= product * 2 * Number.EPSILON;
+  return (isNext ? decimal : product) / denominator;
+}
 
 const lengthOf = (amount: number, unit: Unit): Read =>
   ok({ value: inInches(amount, unit.inches), isLength: true, end: unit.end });

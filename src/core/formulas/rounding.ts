@@ -47,15 +47,17 @@ type WholeRounding = (value: number) => number;
 function scaled(value: number, digits: number, whole: WholeRounding): number {
   if (value === 0) return 0;
   const places = Math.trunc(digits);
-  const size = Math.abs(value);
   const power = 10 ** Math.abs(places);
-  if (places >= 0) {
-    const shifted = size * power;
-    // All 15 digits stand before the place: nothing is left to round.
-    if (shifted >= 1e15) return value;
-    return Math.sign(value) * (whole(shifted) / power);
-  }
-  return Math.sign(value) * (whole(size / power) * power);
+  const shift = (size: number): number => (places >= 0 ? size * power : size / power);
+  const size = Math.abs(value);
+  const shifted = shift(size);
+  // All 15 digits stand before the place: nothing is left to round.
+  if (places >= 0 && shifted >= 1e15) return value;
+  // Near a whole number or a half the shift could hide what the number itself shows.
+  const halves = shifted * 2;
+  const isNear = Math.abs(halves - Math.round(halves)) <= halves * 2 * nearness;
+  const rounded = whole(isNear ? shift(snapped(size)) : shifted);
+  return Math.sign(value) * (places >= 0 ? rounded / power : rounded * power);
 }
 
 /** Nearest at `digits` decimal places (below zero: tens, hundreds …), halves away from zero. */

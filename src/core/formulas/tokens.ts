@@ -104,7 +104,11 @@ function tokenAt(
       position,
       before?.kind === "operator" ? before.operator : "",
     );
-    return quantity.ok ? ok({ kind: "number", position, ...quantity.value }) : quantity;
+    if (quantity.ok) return ok({ kind: "number", position, ...quantity.value });
+    // As typed, not as made plain.
+    const { error } = quantity;
+    const piece = text.slice(error.position, error.position + error.piece.length);
+    return err({ ...error, piece });
   }
   name.lastIndex = position;
   const written = name.exec(plain)?.[0];
