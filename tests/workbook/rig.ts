@@ -1,6 +1,7 @@
 /** What the contract suite needs of each host: a workbook to set up, to type into and to look at. */
 import type { CellValue, DateValue } from "../../src/core/base/cell";
 import { columnIndex } from "../../src/core/base/cell";
+import { blankSheet, workbookOf } from "../../src/workbook/blankSheet";
 import type { CellSnapshot, SheetSnapshot, WorkbookSnapshot } from "../../src/workbook/snapshot";
 import type { Workbook } from "../../src/workbook/workbook";
 
@@ -81,17 +82,10 @@ export function snapshotCell(cell: RigCell, dateStyle: number): CellSnapshot {
 }
 
 /** The set-up as a snapshot, for hosts that open one. Its protection of the structure is not in it. */
-export function rigSnapshot({ sheets }: RigSetup): WorkbookSnapshot {
-  return {
-    name: "Job.xlsx",
-    sheets: sheets.map(rigSheetSnapshot),
-    activeSheet: sheets.find(({ hidden }) => hidden !== true)?.name ?? "",
-    styles: [{ format: "yyyy-mm-dd" }],
-    names: [],
-    settings: {},
-    leftOut: [],
-  };
-}
+export const rigSnapshot = ({ sheets }: RigSetup): WorkbookSnapshot => ({
+  ...workbookOf("Job.xlsx", sheets.map(rigSheetSnapshot)),
+  styles: [{ format: "yyyy-mm-dd" }],
+});
 
 function rigSheetSnapshot(sheet: RigSheet): SheetSnapshot {
   const rows: (CellSnapshot | null)[][] = [];
@@ -103,17 +97,10 @@ function rigSheetSnapshot(sheet: RigSheet): SheetSnapshot {
     cells[column] = snapshotCell(cell, 0);
   }
   return {
-    name: sheet.name,
+    ...blankSheet(sheet.name),
     visible: sheet.hidden !== true,
     isProtected: sheet.protected === true,
-    mark: null,
-    written: null,
     rows,
-    columnWidths: [],
-    rowHeights: [],
-    frozenRows: 0,
-    frozenColumns: 0,
-    merges: [],
     tables: Object.entries(sheet.tables ?? {}).map(([name, range]) => {
       const [from = "", to = from] = range.split(":");
       const [first, last] = [cellAt(from), cellAt(to)];
@@ -125,7 +112,5 @@ function rigSheetSnapshot(sheet: RigSheet): SheetSnapshot {
         lastColumn: last.column,
       };
     }),
-    choices: [],
-    print: null,
   };
 }

@@ -1,6 +1,7 @@
 /** Opening the bytes of a file as a workbook, whatever they turn out to be. */
 import { cellText } from "../../core/base/cell";
 import { err, ok, type Result } from "../../core/base/result";
+import { blankSheet, workbookOf } from "../../workbook/blankSheet";
 import { freeSheetName } from "../../workbook/sheetNames";
 import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import { fileWorkbook, type FileWorkbook } from "./fileWorkbook";
@@ -60,32 +61,13 @@ function textSnapshot(rows: ReturnType<typeof readCsv>, sheet: string): Workbook
   const widths = Array.from({ length: columns }, (_, column) =>
     rows.reduce((most, cells) => Math.max(most, cellText(cells[column] ?? null).length + 2), 8),
   );
-  return {
-    name: "",
-    activeSheet: sheet,
-    styles: [],
-    names: [],
-    settings: {},
-    leftOut: [],
-    sheets: [
-      {
-        name: sheet,
-        visible: true,
-        isProtected: false,
-        mark: null,
-        written: null,
-        rows: rows.map((cells) => cells.map((value) => (value === null ? null : { value }))),
-        columnWidths: widths.map((width) => Math.min(width, 50)),
-        rowHeights: [],
-        frozenRows: 0,
-        frozenColumns: 0,
-        merges: [],
-        tables: [],
-        choices: [],
-        print: null,
-      },
-    ],
-  };
+  return workbookOf("", [
+    {
+      ...blankSheet(sheet),
+      rows: rows.map((cells) => cells.map((value) => (value === null ? null : { value }))),
+      columnWidths: widths.map((width) => Math.min(width, 50)),
+    },
+  ]);
 }
 
 /** Other things that are zipped: binary workbooks, other offices' documents, anything at all. */

@@ -1,8 +1,9 @@
 /** A whole file as a snapshot. Each sheet is read once, when it is first asked for. */
+import { blankSheet } from "../../workbook/blankSheet";
 import { isStampName, readStamp } from "../../workbook/sheetStamp";
 import { sameSheetName } from "../../workbook/sheetNames";
 import type { SheetSummary } from "../../workbook/workbook";
-import type { DefinedName, SheetSnapshot, WorkbookSnapshot } from "../../workbook/snapshot";
+import type { DefinedName, WorkbookSnapshot } from "../../workbook/snapshot";
 import { colourReader } from "./colours";
 import { formulaFromFile } from "./fileFormula";
 import type { Parts } from "./parts";
@@ -54,7 +55,10 @@ export function fileReader(parts: Parts): FileReader {
     if (entry === undefined) throw new RangeError(`No sheet at ${position}.`);
     const made = entry.isWorksheet
       ? readSheet(parts, entry, around(position, entry), context)
-      : { sheet: blankSheet(entry), leftOut: [`the sheet “${entry.name}”, which has no cells`] };
+      : {
+          sheet: { ...blankSheet(entry.name), visible: entry.isVisible },
+          leftOut: [`the sheet “${entry.name}”, which has no cells`],
+        };
     read.set(position, made);
     return made;
   };
@@ -113,20 +117,3 @@ function leftOutOf(linked: ReturnType<typeof relationshipsOf>): string[] {
     ...(has("connections") ? ["connections to data outside"] : []),
   ];
 }
-
-const blankSheet = ({ name, isVisible }: SheetEntry): SheetSnapshot => ({
-  name,
-  visible: isVisible,
-  isProtected: false,
-  mark: null,
-  written: null,
-  rows: [],
-  columnWidths: [],
-  rowHeights: [],
-  frozenRows: 0,
-  frozenColumns: 0,
-  merges: [],
-  tables: [],
-  choices: [],
-  print: null,
-});
