@@ -6,6 +6,7 @@ import type { Block } from "../../core/base/cell";
 import { sameSheetName } from "../../workbook/sheetNames";
 import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import type { Source, Workbook, WorkbookChange, WorkbookFault } from "../../workbook/workbook";
+import { calculated } from "./calculating";
 import { openGridWorkbook, type Engine } from "./engine";
 import { loadSnapshot, takeSnapshot } from "./loading";
 import { keepSetting, readSettings, sheetRecord } from "./records";
@@ -19,6 +20,8 @@ export type EmbeddedWorkbook = Workbook & {
   /** Opens another workbook in place of this one; `watch` goes on and hears `sheets`. */
   readonly open: (snapshot: WorkbookSnapshot) => void;
   readonly snapshot: () => WorkbookSnapshot;
+  /** Resolves once every formula shows its result. */
+  readonly calculated: () => Promise<void>;
   /** Calls `onChange` for every change, settings and looks too; see `watchEverything`. */
   readonly watchAll: (onChange: (typed: boolean) => void) => () => void;
 };
@@ -123,6 +126,7 @@ export function embeddedWorkbook(
       for (const watcher of watchers) watcher({ kind: "sheets" });
     },
     snapshot: () => takeSnapshot(engine),
+    calculated: () => calculated(engine),
     watchAll: (onChange) => {
       const stop = watchEverything(engine, onChange);
       allWatchers.add(onChange);

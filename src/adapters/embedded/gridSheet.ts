@@ -122,7 +122,8 @@ function gridCell(
 ): ICellData | null {
   const style = cell.style === undefined ? undefined : styles[cell.style];
   const made: ICellData = {
-    ...(isSpilled ? {} : gridValue(cell.value)),
+    // An array formula without a result is worked out at once, and so fills its cells again.
+    ...(isSpilled || cell.spill ? {} : gridValue(cell.value)),
     ...(cell.formula === undefined ? {} : { f: cell.formula }),
     ...(style === undefined ? {} : { s: style }),
   };

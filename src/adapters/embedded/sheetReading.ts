@@ -110,7 +110,9 @@ export function readBlock(reading: SheetReading, sheet: string, area: Area | nul
 }
 
 /** Each place that has a cell, in row order. */
-export function* places(cells: CellRows): Generator<readonly [row: number, column: number]> {
+export function* places(
+  cells: Readonly<Record<number, Readonly<Record<number, unknown>> | undefined>>,
+): Generator<readonly [row: number, column: number]> {
   for (const row of Object.keys(cells)) {
     for (const column of Object.keys(cells[Number(row)] ?? {})) yield [Number(row), Number(column)];
   }

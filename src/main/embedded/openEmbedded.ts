@@ -69,6 +69,7 @@ function connectFiles(
     }
   };
   const saveFile = async (): Promise<void> => {
+    await workbook.calculated();
     const snapshot = workbook.snapshot();
     const bytes = await files.write(snapshot);
     download(bytes, xlsxName(snapshot.name));
