@@ -3,7 +3,7 @@
  * Pairs are maximum and minimum.
  */
 
-export type Range = { readonly most: number; readonly least: number };
+type Range = { readonly most: number; readonly least: number };
 
 export type FastenerSize = {
   readonly nominal: string;
@@ -29,17 +29,16 @@ export type FastenerSize = {
   readonly lockWasher: { readonly width: number; readonly thickness: number };
 };
 
+const range = (most: number, least: number): Range => ({ most, least });
+
 export const fastenerSizes: readonly FastenerSize[] = [
   {
     nominal: "1/4",
     diameter: 1 / 4,
     threads: 20,
     stressArea: 0.0318,
-    carriageHead: {
-      diameter: { most: 0.594, least: 0.563 },
-      height: { most: 0.145, least: 0.125 },
-    },
-    carriageNeck: { square: { most: 0.26, least: 0.245 }, depth: { most: 0.156, least: 0.125 } },
+    carriageHead: { diameter: range(0.594, 0.563), height: range(0.145, 0.125) },
+    carriageNeck: { square: range(0.26, 0.245), depth: range(0.156, 0.125) },
     hexHead: { acrossFlats: 7 / 16, height: 11 / 64 },
     nut: { acrossFlats: 7 / 16, thickness: 7 / 32 },
     washer: { inside: 0.281, outside: 0.734, thickness: 0.063 },
@@ -50,11 +49,8 @@ export const fastenerSizes: readonly FastenerSize[] = [
     diameter: 5 / 16,
     threads: 18,
     stressArea: 0.0524,
-    carriageHead: {
-      diameter: { most: 0.719, least: 0.688 },
-      height: { most: 0.176, least: 0.156 },
-    },
-    carriageNeck: { square: { most: 0.324, least: 0.307 }, depth: { most: 0.187, least: 0.156 } },
+    carriageHead: { diameter: range(0.719, 0.688), height: range(0.176, 0.156) },
+    carriageNeck: { square: range(0.324, 0.307), depth: range(0.187, 0.156) },
     hexHead: { acrossFlats: 1 / 2, height: 7 / 32 },
     nut: { acrossFlats: 1 / 2, thickness: 17 / 64 },
     washer: { inside: 0.344, outside: 0.875, thickness: 0.063 },
@@ -65,11 +61,8 @@ export const fastenerSizes: readonly FastenerSize[] = [
     diameter: 1 / 2,
     threads: 13,
     stressArea: 0.1419,
-    carriageHead: {
-      diameter: { most: 1.094, least: 1.032 },
-      height: { most: 0.27, least: 0.25 },
-    },
-    carriageNeck: { square: { most: 0.515, least: 0.492 }, depth: { most: 0.281, least: 0.25 } },
+    carriageHead: { diameter: range(1.094, 1.032), height: range(0.27, 0.25) },
+    carriageNeck: { square: range(0.515, 0.492), depth: range(0.281, 0.25) },
     hexHead: { acrossFlats: 3 / 4, height: 11 / 32 },
     nut: { acrossFlats: 3 / 4, thickness: 7 / 16 },
     washer: { inside: 0.531, outside: 1.25, thickness: 0.1 },

@@ -8,6 +8,7 @@ import type { ChartLookup, FormulaScope } from "../formulas/formula";
 import { nearestName, normalName } from "../formulas/names";
 import { chartsOf, referencesOf } from "../formulas/references";
 import { childrenOf, type FormulaNode } from "../formulas/tree";
+import type { Value } from "../formulas/value";
 import type { Chart } from "./chart";
 import type { Field } from "./fields";
 import type { BookFormula, CompiledSize, MessagePiece } from "./kitBook";
@@ -135,3 +136,7 @@ function unknownInMessage(
   const found = `{${written}}`;
   return bookFinding("message-name-unknown", { place, found, values: { hint } });
 }
+
+/** A constant as a message shows it. */
+export const shownConstant = (value: Value): string =>
+  value === null ? "nothing" : typeof value === "string" ? `"${value}"` : String(value);

@@ -9,7 +9,7 @@ import type { Finding } from "../base/finding";
 import { nearestName, normalName } from "../formulas/names";
 import { chartLookup } from "./chart";
 import type { KnownChart } from "./compileFormulas";
-import { compileType, type CompiledType, type TypeRows } from "./compileType";
+import { allRows, compileType, type CompiledType, type TypeRows } from "./compileType";
 import { standardFields, type Field } from "./fields";
 import type { KitBook, RowSource } from "./kitBook";
 import { bookFinding } from "./readCell";
@@ -81,12 +81,6 @@ function allFields(furtherHeadings: readonly string[]): readonly Field[] {
   }
   return [...fields.values()];
 }
-
-const allRows = ({ sizes, parts, limits }: TypeRows): readonly ReadRow<unknown>[] => [
-  ...sizes,
-  ...parts,
-  ...limits,
-];
 
 /** Each opening type as first typed, by its key. */
 function typeNames(rows: TypeRows): ReadonlyMap<string, string> {

@@ -7,6 +7,7 @@ import { findingLevels, type Finding, type FindingLevel } from "../base/finding"
 import { normalName } from "../formulas/names";
 import { readFormula } from "../formulas/read";
 import { standardFields } from "./fields";
+import type { KitBookFindingCode } from "./findings";
 import { typeKey, type ItemBy, type PartBy, type RowSource } from "./kitBook";
 import { readMessage, type ReadMessagePiece } from "./message";
 import {
@@ -29,6 +30,8 @@ type ForTypes = ReadonlyMap<string, string> | "all";
 export type ReadRow<Content> = {
   readonly source: RowSource;
   readonly forTypes: ForTypes;
+  /** The size that the row is to work out, so far as that can be read; `null` in other sections. */
+  readonly sizeName: string | null;
   readonly content: Content | null;
   readonly findings: readonly Finding[];
 };
@@ -53,16 +56,20 @@ export type ReadLimit = {
   readonly basis: string;
 };
 
-export const readSizeRow = (row: SizeRow, number: number): ReadRow<ReadSize> =>
-  readRow("sizes", number, row, (report) => {
+export function readSizeRow(row: SizeRow, number: number): ReadRow<ReadSize> {
+  let sizeName: string | null = null;
+  const read = readRow("sizes", number, row, (report) => {
     const name = readSizeName(row.name, report);
     const unit = readUnit(row.unit, report);
     const formula = readFilledFormula(row.formula, "formula", report);
     const note = readText(row.note, report);
     const basis = readText(row.basis, report);
+    sizeName = name;
     if (name === null || unit === null || formula === null) return null;
     return { name, place: row.name.place, unit, formula, note: note ?? "", basis: basis ?? "" };
   });
+  return { ...read, sizeName };
+}
 
 export const readPartRow = (row: PartRow, number: number): ReadRow<ReadPart> =>
   readRow("parts", number, row, (report) => {
@@ -108,6 +115,7 @@ function readRow<Content>(
   return {
     source: { section, number, place: row.type.place },
     forTypes,
+    sizeName: null,
     content: usable ? content : null,
     findings,
   };
@@ -152,13 +160,8 @@ const unitsByWord: ReadonlyMap<string, SizeUnit> = new Map<string, SizeUnit>([
 ]);
 
 function readUnit(cell: TypedCell, report: Report): SizeUnit | null {
-  const text = readText(cell, report);
-  if (text === null) return null;
-  const unit = unitsByWord.get(text.toLowerCase());
-  if (unit !== undefined) return unit;
-  const values = { known: sizeUnits.join(", ") };
-  report(bookFinding("size-unit-unknown", { place: cell.place, found: text, values }));
-  return null;
+  const known = sizeUnits.join(", ");
+  return readWord(cell, unitsByWord, "size-unit-unknown", report, { known });
 }
 
 function readItem(cell: TypedCell, report: Report): ItemBy<ReadFormula> | null {
@@ -205,11 +208,21 @@ const levelsByWord: ReadonlyMap<string, FindingLevel> = new Map<string, FindingL
   ["warning", "warn"],
 ]);
 
-function readLevel(cell: TypedCell, report: Report): FindingLevel | null {
+const readLevel = (cell: TypedCell, report: Report): FindingLevel | null =>
+  readWord(cell, levelsByWord, "level-unknown", report);
+
+/** What the cell's word means, in any case; reports a word that means nothing. */
+function readWord<Meaning>(
+  cell: TypedCell,
+  meanings: ReadonlyMap<string, Meaning>,
+  code: KitBookFindingCode,
+  report: Report,
+  values: Readonly<Record<string, string>> = {},
+): Meaning | null {
   const text = readText(cell, report);
   if (text === null) return null;
-  const level = levelsByWord.get(text.toLowerCase());
-  if (level !== undefined) return level;
-  report(bookFinding("level-unknown", { place: cell.place, found: text }));
+  const meaning = meanings.get(text.toLowerCase());
+  if (meaning !== undefined) return meaning;
+  report(bookFinding(code, { place: cell.place, found: text, values }));
   return null;
 }

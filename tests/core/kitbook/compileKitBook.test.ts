@@ -359,6 +359,29 @@ describe("the good rows of a bad book", () => {
   });
 });
 
+describe("a size that cannot be read", () => {
+  test("is known by its name to the rows that need it", () => {
+    const { book, findings } = compiled({
+      sizes: ["Door | leaf | width * | length", "Door | half | leaf / 2 | length"],
+      parts: [onePart, "Door | Bag | 1 | PANEL | | leaf"],
+    });
+    expect(findings.map(brief)).toEqual([
+      "sizes!C1 formula-value-expected",
+      "sizes!C2 book-needs-bad-size",
+      "parts!F2 book-needs-bad-size",
+    ]);
+    expect(typeOf("Door", book).broken).toHaveLength(3);
+  });
+
+  test("is not replaced by one for all types, which would be wrong for its own", () => {
+    const { book } = compiled({
+      sizes: ["Door | section | 20 * | length", "* | section | 16' | length"],
+      parts: ["Door, Gate | Bag | 1 | RAIL | section | 1"],
+    });
+    expect(book.types.map(({ parts }) => parts.length)).toEqual([0, 1]);
+  });
+});
+
 describe("a row for several types", () => {
   const sizes = ["Door | leaf | width | length"];
   const parts = [onePart, "Gate | Bag | 1 | NUT | | 1"];

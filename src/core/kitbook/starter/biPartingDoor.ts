@@ -2,12 +2,12 @@
  * The starter book's bi-parting sliding door: two leaves of half the width that meet in the middle and
  * slide apart. Each leaf has the hardware of a sliding door's leaf. Invented: a firm replaces it.
  */
+import { overheadParts, trackParts, trackPieceSizes, trackSectionLength } from "./hungTrack";
 import { leafParts, leafSizes, stopAndGuideParts } from "./slidingLeaf";
 import { allInvented, bases, fastened, type Connection, type StarterType } from "./starterRows";
 import { leafRangeLimits, trackLimits, transomFirst } from "./trackLimits";
 
 const basis = bases.invented;
-const overhead: Connection = { bag: "Overhead", step: 10, basis };
 const meeting: Connection = { bag: "Meeting edges", step: 46, basis };
 const centerStop: Connection = { bag: "Floor guide", step: 72, basis };
 
@@ -57,13 +57,7 @@ export const biPartingDoor: StarterType = allInvented({
       note: "the opening, and the open leaf on each side of it",
       basis,
     },
-    {
-      name: "track_section_length",
-      formula: "16'",
-      unit: "length",
-      note: "the longest section of track that you hang: set it to your own",
-      basis,
-    },
+    trackSectionLength,
     {
       name: "track_sections",
       formula: "ROUNDUP(track_length / track_section_length, 0)",
@@ -71,20 +65,7 @@ export const biPartingDoor: StarterType = allInvented({
       note: "sections of equal length",
       basis,
     },
-    {
-      name: "track_joints",
-      formula: "track_sections - 1",
-      unit: "count",
-      note: "where two sections of track meet; keep each joint at a hanger",
-      basis,
-    },
-    {
-      name: "track_piece",
-      formula: "track_length / track_sections",
-      unit: "length",
-      note: "length of one section",
-      basis,
-    },
+    ...trackPieceSizes,
     {
       name: "open_run",
       formula: "leaf_width",
@@ -94,24 +75,8 @@ export const biPartingDoor: StarterType = allInvented({
     },
   ],
   parts: [
-    {
-      ...overhead,
-      item: '=CHART("track plate", post_height, height)',
-      quantity: "hangers",
-      minutes: "6 * hangers",
-    },
-    ...fastened(overhead, "2 * hangers", ["HB 1/4 x 3/4", "FW 1/4", "LW 1/4", "HN 1/4"]),
-    { ...overhead, item: "CLAMP TRACK", quantity: "hangers", minutes: "4 * hangers" },
-    ...fastened(overhead, "hangers", ["CB 5/16 x 1", "HN 5/16"]),
-    {
-      bag: "Track",
-      step: 30,
-      item: "TRACK",
-      quantity: "track_sections",
-      cutLength: "track_piece",
-      minutes: "20 * track_sections",
-      basis,
-    },
+    ...overheadParts(10),
+    ...trackParts,
     ...leafParts(forBothLeaves),
     { ...meeting, item: "STILE MEETING", size: "panel_height", quantity: 2, minutes: 16 },
     ...fastened(meeting, 6, ["HB 1/4 x 1-3/4", "HN 1/4"]),

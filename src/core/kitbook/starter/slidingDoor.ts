@@ -5,14 +5,14 @@
  * guide. Where the leaf cannot be loaded from the tail end of the track, the latch side comes after
  * the leaf is in: `latch_step` says which.
  */
+import { overheadParts, trackParts, trackPieceSizes, trackSectionLength } from "./hungTrack";
 import { leafParts, leafSizes, stopAndGuideParts } from "./slidingLeaf";
 import { bases, fastened, type Connection, type StarterType } from "./starterRows";
 import { leafRangeLimits, trackLimits, transomFirst } from "./trackLimits";
 
-const { practice, practiceTimed, assumed, invented } = bases;
+const { practice, practiceTimed, assumed } = bases;
 
 const latchSide: Connection = { bag: "Latch side", step: "latch_step", basis: practice };
-const overhead: Connection = { bag: "Overhead", step: 20, basis: practice };
 const forOneLeaf = (quantity: string | number) => quantity;
 
 export const slidingDoor: StarterType = {
@@ -54,13 +54,7 @@ export const slidingDoor: StarterType = {
       note: "the leaf closed and the leaf open, side by side",
       basis: assumed,
     },
-    {
-      name: "track_section_length",
-      formula: "16'",
-      unit: "length",
-      note: "the longest section of track that you hang: set it to your own",
-      basis: invented,
-    },
+    trackSectionLength,
     {
       name: "track_sections",
       formula:
@@ -69,20 +63,7 @@ export const slidingDoor: StarterType = {
       note: "one up to 6 ft wide, two above 8 ft; between them by length, as practice is not settled",
       basis: practice,
     },
-    {
-      name: "track_joints",
-      formula: "track_sections - 1",
-      unit: "count",
-      note: "where two sections of track meet; keep each joint at a hanger",
-      basis: assumed,
-    },
-    {
-      name: "track_piece",
-      formula: "track_length / track_sections",
-      unit: "length",
-      note: "length of one section",
-      basis: assumed,
-    },
+    ...trackPieceSizes,
     {
       name: "open_run",
       formula: "leaf_width",
@@ -124,31 +105,8 @@ export const slidingDoor: StarterType = {
     ...fastened(latchSide, 2, ["CB 1/4 x 1-1/4", "HN 1/4"]),
     { ...latchSide, item: "STRIKE", quantity: 1, minutes: 6, basis: practiceTimed },
     ...fastened(latchSide, 2, ["CB 1/4 x 1/2", "LW 1/4", "HN 1/4"]),
-    {
-      ...overhead,
-      item: '=CHART("track plate", post_height, height)',
-      quantity: "hangers",
-      minutes: "6 * hangers",
-      basis: practiceTimed,
-    },
-    ...fastened(overhead, "2 * hangers", ["HB 1/4 x 3/4", "FW 1/4", "LW 1/4", "HN 1/4"]),
-    {
-      ...overhead,
-      item: "CLAMP TRACK",
-      quantity: "hangers",
-      minutes: "4 * hangers",
-      basis: practiceTimed,
-    },
-    ...fastened(overhead, "hangers", ["CB 5/16 x 1", "HN 5/16"]),
-    {
-      bag: "Track",
-      step: 30,
-      item: "TRACK",
-      quantity: "track_sections",
-      cutLength: "track_piece",
-      minutes: "20 * track_sections",
-      basis: practiceTimed,
-    },
+    ...overheadParts(20),
+    ...trackParts,
     ...leafParts(forOneLeaf),
     ...stopAndGuideParts(forOneLeaf),
   ],
