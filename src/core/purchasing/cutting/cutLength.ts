@@ -24,15 +24,15 @@ export function cutLength(steps: number): CutLength {
 
 /**
  * The length in steps. One that lies between two steps (1/7 in) goes to the next step up, so that
- * a piece is never cut short; one within a millionth of a step of a whole step is that step, which
- * takes out the noise of a double such as 2134 mm in inches.
+ * a piece is never cut short; one within a thousandth of a step (3 nm) of a whole step is that step,
+ * which takes out the noise of a size such as 2134 mm kept as inches to twelve digits.
  *
  * @throws RangeError when the length is negative.
  */
 export function cutLengthOf(length: Inches): CutLength {
   const steps = length * stepsPerInch;
   const nearest = Math.round(steps);
-  return cutLength(Math.abs(steps - nearest) <= 1e-6 ? nearest : Math.ceil(steps));
+  return cutLength(Math.abs(steps - nearest) <= 1e-3 ? nearest : Math.ceil(steps));
 }
 
 /** The length in inches, as the double nearest to it. */
