@@ -9,6 +9,7 @@ import { freeTableName } from "../../workbook/tableNames";
 import { emptyFile } from "./emptyFile";
 import { noteBoxesXml, notesXml, type CellNote } from "./notes";
 import { encode, neededText, type Parts } from "./parts";
+import { days1904 } from "./readCells";
 import { cutSheet } from "./readSheet";
 import {
   addRelationship,
@@ -144,7 +145,8 @@ function writeParts(
   };
   const tables = addTables(parts, path, sheet);
   const noteBoxes = addNotes(parts, path, sheet);
-  const xml = sheetXml(sheet, { ...old, tables, noteBoxes }, styleNumber);
+  const firstDay = readWorkbookPart(parts).startsIn1904 ? days1904 : 0;
+  const xml = sheetXml(sheet, { ...old, tables, noteBoxes, firstDay }, styleNumber);
   writer.finish();
   parts.set(path, encode(xml));
 }
@@ -207,7 +209,7 @@ function addNotes(
   setContentType(parts, notesPath, `${spreadsheetType}.comments+xml`);
   addRelationship(parts, path, "comments", notesPath);
   const boxesPath = freePath(parts, "xl/drawings/vmlDrawing", ".vml");
-  parts.set(boxesPath, encode(noteBoxesXml(notes)));
+  parts.set(boxesPath, encode(noteBoxesXml(notes, Number(/(\d+)\.vml$/.exec(boxesPath)?.[1]))));
   setDefaultContentType(parts, "vml", "application/vnd.openxmlformats-officedocument.vmlDrawing");
   return addRelationship(parts, path, "vmlDrawing", boxesPath);
 }

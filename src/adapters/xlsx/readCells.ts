@@ -156,7 +156,7 @@ function cellValue(
 }
 
 /** Days from 1899-12-30 to 1904-01-01. */
-const days1904 = 1462;
+export const days1904 = 1462;
 
 /** `2026-07-31` or `2026-07-31T08:30:00`; what is no such date stays text. */
 function isoDate(text: string): CellValue {

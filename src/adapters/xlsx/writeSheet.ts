@@ -1,5 +1,5 @@
 /** A worksheet part from a snapshot. */
-import { columnName, type CellValue } from "../../core/base/cell";
+import { cellName, columnName, type CellValue } from "../../core/base/cell";
 import type { Choice, PrintSetup } from "../../workbook/drawing";
 import { printCodes, printCodesText } from "../../workbook/printText";
 import type { CellSnapshot, SheetSnapshot } from "../../workbook/snapshot";
@@ -21,6 +21,8 @@ export type SheetLinks = {
   readonly codeName: string | null;
   /** The sheet is the one shown when the file opens. */
   readonly isShown: boolean;
+  /** What the file's first day is later than 1899-12-30, in days: see `days1904`. */
+  readonly firstDay: number;
 };
 
 /** `styleNumber` gives the file's number for a cell's style. */
@@ -39,7 +41,7 @@ export function sheetXml(
     `<sheetFormatPr defaultRowHeight="15"/>`,
     columnsXml(sheet.columnWidths),
     "<sheetData>",
-    ...rowsXml(sheet, styleNumber),
+    ...rowsXml(sheet, links.firstDay, styleNumber),
     "</sheetData>",
     sheet.isProtected ? `<sheetProtection sheet="1" objects="1" scenarios="1"/>` : "",
     listXml("mergeCells", sheet.merges, (merge) => `<mergeCell ref="${rangeName(merge)}"/>`),
@@ -83,6 +85,7 @@ function columnsXml(widths: SheetSnapshot["columnWidths"]): string {
 
 function rowsXml(
   { name, rows, rowHeights }: SheetSnapshot,
+  firstDay: number,
   styleNumber: (cell: CellSnapshot) => number,
 ): string[] {
   const count = Math.max(rows.length, rowHeights.length);
@@ -98,21 +101,24 @@ function rowsXml(
     made.push(`<row r="${row + 1}"${size}>`);
     for (const [column, cell] of cells.entries()) {
       if (cell === null) continue;
-      made.push(
-        cellXml(cell, `${columnName(column)}${row + 1}`, { row, column }, styleNumber(cell)),
-      );
+      made.push(cellXml(inFile(cell, firstDay), { row, column }, styleNumber(cell)));
     }
     made.push("</row>");
   }
   return made;
 }
 
+const inFile = (cell: CellSnapshot, firstDay: number): CellSnapshot =>
+  firstDay !== 0 && typeof cell.value === "object" && cell.value?.kind === "date"
+    ? { ...cell, value: { kind: "date", serial: cell.value.serial - firstDay } }
+    : cell;
+
 function cellXml(
   { value, formula, spill }: CellSnapshot,
-  name: string,
   at: { readonly row: number; readonly column: number },
   style: number,
 ): string {
+  const name = cellName(at);
   const place = style === 0 ? `r="${name}"` : `r="${name}" s="${style}"`;
   if (formula === undefined) {
     if (typeof value !== "string") return valueXml(place, value, "");
@@ -128,7 +134,7 @@ function cellXml(
 }
 
 function valueXml(place: string, value: Exclude<CellValue, string>, formula: string): string {
-  if (value === null) return `<c ${place}>${formula}</c>`;
+  if (value === null) return formula === "" ? `<c ${place}/>` : `<c ${place}>${formula}</c>`;
   if (typeof value === "boolean") return `<c ${place} t="b">${formula}<v>${value ? 1 : 0}</v></c>`;
   if (typeof value === "object" && value.kind === "error") {
     return `<c ${place} t="e">${formula}<v>${escapeXml(value.error)}</v></c>`;
