@@ -28,7 +28,8 @@ const decimal = /(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?/iy;
 const withCharacter = /(\d*) *(?=[¼-¾⅐-⅞])/y;
 const stroke = /(?:(\d+)( *- *| +))?((\d+) *\/ *(\d+))(?![\d.])/y;
 
-function matchAt(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
+/** What a sticky pattern finds at exactly `at`. */
+export function matchAt(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
   pattern.lastIndex = at;
   return pattern.exec(text);
 }

@@ -49,7 +49,7 @@ export const product = (left: number, right: number): number => left * right + 0
 
 export const quotient = (left: number, right: number): number => left / right + 0;
 
-/** 0^0 is an error, as in common spreadsheets; OpenFormula 6.4.6 leaves it open. */
+/** 0^0 is an error, as in common spreadsheets; OpenFormula leaves it open. */
 const power = (left: number, right: number): number =>
   left === 0 && right === 0 ? NaN : left ** right + 0;
 

@@ -1,5 +1,5 @@
 /**
- * The order of values: OpenFormula 6.4.7 to 6.4.9, and where it leaves a choice what common
+ * The order of values: OpenFormula 6.4 Standard Operators, and where it leaves a choice what common
  * spreadsheets do. Numbers stand below texts, texts below FALSE and TRUE; texts compare without case;
  * numbers compare as they show, so that 0.1 + 0.2 = 0.3; a blank is 0, the empty text or FALSE,
  * whichever the other one is like.

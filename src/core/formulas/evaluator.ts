@@ -73,5 +73,3 @@ export const slowly =
     const answer = rule.apply(first, second) + 0;
     return Number.isFinite(answer) ? answer : rule.why(first, second, sites);
   };
-
-export type SlowHalf = ReturnType<typeof slowly>;

@@ -1,6 +1,8 @@
 /**
  * The functions of a formula: one typed table. Reading, help, documentation and tests use its rows.
  *
+ * It is one file, although long, so that all functions stand in one place.
+ *
  * Names and rules are OpenFormula's (OASIS, Open Document Format 1.3 part 4; the chapter is given for
  * each, its number from memory). There is no IFERROR on purpose: a chart without an entry, or a size
  * that was not given, must stay visible.
@@ -40,7 +42,7 @@ const digits = {
 };
 const step = { name: "step", says: "the number whose multiples are wanted; 1 where left out" };
 
-export const formulaFunctions = {
+const formulaFunctions = {
   IF: {
     arguments: [
       condition,

@@ -28,7 +28,7 @@ export function binary(operator: BinaryOperator, left: Part, right: Part, whole:
 
 export function unary(operator: UnaryOperator, operand: Part): Evaluator {
   const { site } = operand;
-  // A plus sign changes nothing, not even a text (OpenFormula 6.4.15).
+  // A plus sign changes nothing, not even a text (OpenFormula 6.4, prefix "+").
   if (operator === "+") return (columns, row) => valueOf(operand, columns, row);
   const isMinus = operator === "-";
   return (columns, row) => {

@@ -18,7 +18,7 @@ import { err, ok, type Result } from "../base/result";
 import { inchesPerUnit } from "../lengths/length";
 import { numberText } from "./coerce";
 import { formulaFault, type FormulaFault } from "./findings";
-import { amountsAt, type Amount } from "./amount";
+import { amountsAt, matchAt, type Amount } from "./amount";
 import { snapped } from "./rounding";
 
 /** A number or length that ends before the character `end`. */
@@ -53,11 +53,6 @@ const nameGoesOn = String.raw`(?![\p{L}\p{N}\p{M}_])`;
 const inchMark = new RegExp(String.raw`"|''| *(?:inches|inch|in)${nameGoesOn}\.?`, "iuy");
 const feetMark = new RegExp(String.raw` *(?:'|(?:feet|foot|ft)${nameGoesOn}\.?)`, "iuy");
 const metricMark = new RegExp(String.raw` *(mm|cm|m)${nameGoesOn}`, "iuy");
-
-function matchAt(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
-  pattern.lastIndex = at;
-  return pattern.exec(text);
-}
 
 function unitAt(text: string, at: number): Unit | undefined {
   const inch = matchAt(inchMark, text, at);

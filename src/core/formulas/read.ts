@@ -8,11 +8,12 @@
  */
 import { err, ok, type Result } from "../base/result";
 import { callFault } from "./callFault";
-import { formulaFault, type FormulaFault, type FormulaFaultCode } from "./findings";
-import type { ChartReference, Formula, NameReference } from "./formula";
+import { formulaFault, type FormulaFault } from "./findings";
+import type { Formula } from "./formula";
 import { functionNamed, type FunctionName } from "./functions";
 import { formulaLimits } from "./limits";
 import { normalName } from "./names";
+import { current, deeper, endOf, fail, isOperator, part, pieceAt, type Reading } from "./reading";
 import { tokensOf, type Token } from "./tokens";
 import { isComparison, type BinaryOperator, type FormulaNode } from "./tree";
 
@@ -44,18 +45,6 @@ export function readFormula(text: string): Result<Formula, FormulaFault> {
   if (tree === null) throw new Error("A formula that was not read has no fault");
   return ok({ text, tree, names: reading.names, charts: reading.charts });
 }
-
-/** Where reading stands. A reader that answers `null` has set `fault`. */
-type Reading = {
-  readonly text: string;
-  readonly tokens: readonly Token[];
-  at: number;
-  depth: number;
-  parts: number;
-  fault: FormulaFault | undefined;
-  readonly names: NameReference[];
-  readonly charts: ChartReference[];
-};
 
 type Read = FormulaNode | null;
 
@@ -234,49 +223,3 @@ function unexpected(reading: Reading, token: Token): null {
     : "";
   return fail(reading, "formula-operator-expected", token, { hint });
 }
-
-function deeper<Answer>(reading: Reading, token: Token, read: () => Answer | null): Answer | null {
-  const most = formulaLimits.depth;
-  if (reading.depth >= most) return fail(reading, "formula-too-deep", token, { most });
-  reading.depth++;
-  const answer = read();
-  reading.depth--;
-  return answer;
-}
-
-/** Counts the node against the limit. */
-function part(reading: Reading, node: FormulaNode): Read {
-  reading.parts++;
-  const most = formulaLimits.parts;
-  if (reading.parts <= most) return node;
-  reading.fault = formulaFault("formula-too-many-parts", node.position, "", { most });
-  return null;
-}
-
-function fail(
-  reading: Reading,
-  code: FormulaFaultCode,
-  token: Token,
-  values?: Readonly<Record<string, string | number>>,
-): null {
-  const piece = token.kind === "end" ? "" : reading.text.slice(token.position, token.end);
-  reading.fault ??= formulaFault(code, token.position, piece, values);
-  return null;
-}
-
-function pieceAt(reading: Reading, { kind, position, end }: Token): string {
-  return kind === "end" ? "the end of the formula" : `"${reading.text.slice(position, end)}"`;
-}
-
-const isOperator = (token: Token, operator: string): boolean =>
-  token.kind === "operator" && token.operator === operator;
-
-/** There is always one: the last token is of kind `end`, and nothing passes it. */
-function current(reading: Reading): Token {
-  const token = reading.tokens[reading.at];
-  if (token === undefined) throw new Error("Read past the end of a formula");
-  return token;
-}
-
-/** The end of the token before the current one. */
-const endOf = (reading: Reading): number => reading.tokens[reading.at - 1]?.end ?? 0;

@@ -27,7 +27,7 @@ export function showFloor(value: number): number {
 }
 
 /** The next whole number at or above what `value` shows: 3.0000000000000004 shows 3. */
-export const showCeiling = (value: number): number => -showFloor(-value);
+const showCeiling = (value: number): number => -showFloor(-value);
 
 /** The nearest whole number to what `value`, zero or more, shows; a half goes up. */
 function showRound(value: number): number {

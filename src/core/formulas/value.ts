@@ -10,17 +10,8 @@ export type Value = string | number | boolean | null;
  * `name` a name with nothing behind it; `chart` a chart without an entry; `cell` a cell of the
  * spreadsheet that shows an error itself.
  */
-export const formulaErrorCodes = [
-  "missing",
-  "value",
-  "div0",
-  "na",
-  "num",
-  "name",
-  "chart",
-  "cell",
-] as const;
-export type FormulaErrorCode = (typeof formulaErrorCodes)[number];
+export type FormulaErrorCode =
+  "missing" | "value" | "div0" | "na" | "num" | "name" | "chart" | "cell";
 
 /**
  * A formula's error as a value. It is passed on unchanged, so it always tells of its first cause.
