@@ -9,7 +9,8 @@ import type { Schedule } from "../core/openings/openingRow";
 import type { ItemRow } from "../core/pricing/item";
 import { readItemTable } from "../tables/itemTable";
 import { readKitBook, type KitBookReading } from "../tables/kitBookTable";
-import { readSchedule, scheduleLikeness, type ScheduleReading } from "../tables/scheduleTable";
+import { scheduleLikeness } from "../tables/scheduleLayout";
+import { readSchedule, type ScheduleReading } from "../tables/scheduleTable";
 import type { Source, Workbook, WorkbookFault } from "../workbook/workbook";
 import type { Settings } from "./settings";
 

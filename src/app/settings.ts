@@ -6,7 +6,7 @@ import {
   type LengthStyle,
 } from "../core/lengths/writeLength";
 import { currencies, currencyOf, usDollar, type Currency } from "../core/money/currency";
-import type { ScheduleMapping } from "../tables/scheduleTable";
+import type { ScheduleMapping } from "../tables/scheduleLayout";
 import type { Source, Workbook } from "../workbook/workbook";
 
 export const lengthStyleNames = ["feet and inches", "inches", "millimetres"] as const;

@@ -100,6 +100,47 @@ function fit(words: readonly string[], rule: ColumnRule<string>): number {
   return best;
 }
 
+type Fit<Key extends string> = {
+  readonly key: Key;
+  readonly unit: HeadingUnit;
+  readonly score: number;
+};
+
+/** The rule that a heading fits best, the first on a tie; `null` where it fits none. */
+function bestFit<Key extends string>(
+  heading: string,
+  rules: readonly ColumnRule<Key>[],
+): Fit<Key> | null {
+  const { words, unit } = readHeading(heading);
+  let best: Fit<Key> | null = null;
+  for (const rule of rules) {
+    const score = fit(words, rule);
+    if (score > (best?.score ?? 0)) best = { key: rule.key, unit, score };
+  }
+  return best;
+}
+
+const mostKept = 2000;
+
+/** `bestFit`, once for each text: finding the headings of a sheet asks for the same texts again and again. */
+function fitFinder<Key extends string>(
+  rules: readonly ColumnRule<Key>[],
+): (heading: string) => Fit<Key> | null {
+  const known = fitsByRules.get(rules) ?? new Map<string, Fit<string> | null>();
+  fitsByRules.set(rules, known);
+  return (heading) => {
+    const kept = known.get(heading);
+    // What is kept for these rules has their keys.
+    if (kept !== undefined) return kept as Fit<Key> | null;
+    if (known.size >= mostKept) known.clear();
+    const found = bestFit(heading, rules);
+    known.set(heading, found);
+    return found;
+  };
+}
+
+const fitsByRules = new WeakMap<readonly ColumnRule<string>[], Map<string, Fit<string> | null>>();
+
 /**
  * Gives each key the column that fits it best; on a tie the leftmost. A column serves one key.
  * `fixed` names the column of a key outright and wins over any guess.
@@ -117,15 +158,10 @@ export function matchHeadings<Key extends string>(
     taken.set(key, { key, column, heading, unit: readHeading(heading).unit });
   }
 
+  const fitOf = fitFinder(rules);
   const candidates = headings.flatMap((heading, column) => {
-    if (heading === "" || fixedColumns.has(column)) return [];
-    const { words, unit } = readHeading(heading);
-    const fits = rules
-      .map((rule) => ({ key: rule.key, score: fit(words, rule) }))
-      .filter(({ score }) => score > 0)
-      .sort((a, b) => b.score - a.score);
-    const [best] = fits;
-    return best === undefined ? [] : [{ key: best.key, column, heading, unit, score: best.score }];
+    const best = heading === "" || fixedColumns.has(column) ? null : fitOf(heading);
+    return best === null ? [] : [{ ...best, column, heading }];
   });
   const repeats: ColumnMatch<Key>[] = [];
   for (const { key, column, heading, unit } of candidates.toSorted((a, b) => b.score - a.score)) {

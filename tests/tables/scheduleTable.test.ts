@@ -1,10 +1,7 @@
 import { describe, expect, test } from "@jest/globals";
 import type { Block, CellValue } from "../../src/core/base/cell";
-import {
-  readSchedule,
-  scheduleLikeness,
-  type ScheduleMapping,
-} from "../../src/tables/scheduleTable";
+import { noColumn, scheduleLikeness, type ScheduleMapping } from "../../src/tables/scheduleLayout";
+import { readSchedule } from "../../src/tables/scheduleTable";
 
 const block = (...rows: readonly (readonly CellValue[])[]): Block => ({
   sheet: "Schedule",
@@ -116,4 +113,13 @@ test("a sheet without headings is no schedule", () => {
   });
   expect(scheduleLikeness(block(["Code", "Description", "Unit cost"]))).toBe(0);
   expect(scheduleLikeness(block(headings))).toBe(6);
+});
+
+describe("a column that the person said is not there", () => {
+  test("is not guessed, and its cells are a field of the schedule's own", () => {
+    const from = block(["Job", "Mark", "Width", "Height", "Hand"], ["J", "A-1", 48, 84, "by hand"]);
+    const { schedule, columns } = read(from, { hand: noColumn });
+    expect(columns.map(({ key }) => key)).not.toContain("hand");
+    expect(schedule.rows[0]?.cells.hand).toBeUndefined();
+  });
 });

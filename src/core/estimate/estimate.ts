@@ -11,16 +11,17 @@
  * Nothing is left out in silence: `complete` is false as soon as one row anywhere was not counted.
  */
 import type { Finding } from "../base/finding";
+import { finish, type Steps } from "../base/steps";
 import type { Inches } from "../base/units";
-import { compileKitBook } from "../kitbook/compileKitBook";
+import { compileKitBook, type KitBookResult } from "../kitbook/compileKitBook";
 import type { KitBook } from "../kitbook/kitBook";
 import type { KitBookRows } from "../kitbook/rows";
 import type { LengthUnit } from "../lengths/length";
 import type { Currency } from "../money/currency";
-import { checkOpenings } from "../openings/checkOpenings";
+import { checkOpenings, type CheckedOpenings } from "../openings/checkOpenings";
 import type { UncountedRow } from "../openings/opening";
 import type { Schedule } from "../openings/openingRow";
-import { checkItems, type ItemRow, type Items } from "../pricing/item";
+import { checkItems, type CheckedItems, type ItemRow, type Items } from "../pricing/item";
 import { materialDoubts, priceMaterial, type Material } from "../pricing/material";
 import { jobKey, takeOff, type JobTakeOff, type TakeOff } from "../takeoff/takeOff";
 
@@ -56,35 +57,56 @@ export type Estimate = {
   readonly findings: readonly Finding[];
 };
 
+/** What phases 1 to 4 made. */
+export type Phases = {
+  readonly compiled: KitBookResult;
+  readonly checkedItems: CheckedItems;
+  /** By schedule. */
+  readonly checked: readonly CheckedOpenings[];
+  readonly taken: TakeOff;
+};
+
 /** Runs all phases. Total: any input gives an estimate, with findings for what is wrong in it. */
 export function estimate(input: EstimateInput): Estimate {
   const { schedules, unit, showLength } = input;
-  const headings = schedules.flatMap((schedule) => Object.values(schedule.otherHeadings));
-  const compiled = compileKitBook(input.kitBook, [...new Set(headings)]);
+  const compiled = compileKitBook(input.kitBook, headingsOf(schedules));
   const checkedItems = checkItems(input.items, input.currency);
   const typeNames = compiled.book.types.map((type) => type.name);
   const checked = schedules.map((schedule) => checkOpenings(schedule, typeNames, unit));
-  const taken = takeOff(
-    compiled.book,
-    checked.flatMap((schedule) => schedule.openings),
-    showLength,
-  );
+  const openings = checked.flatMap((schedule) => schedule.openings);
+  const taken = takeOff(compiled.book, openings, showLength);
+  return finish(finishEstimate({ compiled, checkedItems, checked, taken }));
+}
 
+/** The further headings of all schedules, each once: fields that the kit book's formulas may use. */
+export const headingsOf = (schedules: readonly Schedule[]): readonly string[] => [
+  ...new Set(schedules.flatMap((schedule) => Object.values(schedule.otherHeadings))),
+];
+
+/** Phases 5 and 6, a job a step. */
+export function* finishEstimate(phases: Phases): Steps<Estimate> {
+  const { compiled, checkedItems, checked, taken } = phases;
   const unread = checked.flatMap((schedule) => schedule.uncounted);
   const aboutOpening = findingsByOpening(taken.findings);
-  const jobs = jobsOf(taken, unread).map(({ job, takeOff: jobTakeOff, uncounted }) => ({
-    job,
-    rows: jobTakeOff.openings.length + uncounted.length,
-    uncounted: [...uncounted, ...stoppedRows(jobTakeOff, aboutOpening)].sort(
-      (a, b) => a.place.row - b.place.row,
-    ),
-    takeOff: jobTakeOff,
-    material: priceMaterial(jobTakeOff.lines, checkedItems.items),
-  }));
+  yield;
+  const jobs: JobEstimate[] = [];
+  for (const { job, takeOff: jobTakeOff, uncounted } of jobsOf(taken, unread)) {
+    jobs.push({
+      job,
+      rows: jobTakeOff.openings.length + uncounted.length,
+      uncounted: [...uncounted, ...stoppedRows(jobTakeOff, aboutOpening)].sort(
+        (a, b) => a.place.row - b.place.row,
+      ),
+      takeOff: jobTakeOff,
+      material: priceMaterial(jobTakeOff.lines, checkedItems.items),
+    });
+    yield;
+  }
   const scheduleFindings = [
     ...checked.flatMap((schedule) => schedule.findings),
     ...taken.findings,
   ].sort(byPlace);
+  yield;
   const findings = [
     ...compiled.findings,
     ...checkedItems.findings,

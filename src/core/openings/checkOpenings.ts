@@ -17,46 +17,45 @@ export type CheckedOpenings = {
   readonly findings: readonly Finding[];
 };
 
+/** A row checked by itself; `opening` is not to be counted where one of the findings is a stop. */
+export type CheckedRow = { readonly opening: Opening; readonly findings: readonly Finding[] };
+
 /**
  * Checks every row. A row with a stop is uncounted; all of its findings are reported and not only
  * the first. A blank job is that of no job above: it is counted under the sheet's name, with a warning.
  */
-export function checkOpenings(
+export const checkOpenings = (
   schedule: Schedule,
   types: readonly string[],
   unit: LengthUnit,
+): CheckedOpenings => gatherOpenings(schedule.rows, checkRows(schedule, types, unit));
+
+/** Each row by itself, so that a row that did not change need not be checked again. */
+export const checkRows = (
+  schedule: Schedule,
+  types: readonly string[],
+  unit: LengthUnit,
+): readonly CheckedRow[] => schedule.rows.map((row) => checkRow(schedule, row, types, unit));
+
+/** All rows of a schedule together, each with what `checkRows` made of it: finds marks used twice. */
+export function gatherOpenings(
+  rows: readonly OpeningRow[],
+  checked: readonly CheckedRow[],
 ): CheckedOpenings {
   const openings: Opening[] = [];
   const uncounted: UncountedRow[] = [];
   const findings: Finding[] = [];
   const firstOfMark = new Map<string, CellPlace>();
 
-  const [first] = schedule.rows;
+  const [first] = rows;
   if (first !== undefined && first.cells.quantity === undefined) {
     findings.push(makeFinding(openingFindings, "quantity-assumed", { place: first.place }));
   }
-  for (const row of schedule.rows) {
-    const checked = checkRow(schedule, row, types, unit);
-    const { opening } = checked;
-    const rowFindings = [...checked.findings];
-    if (!isBlank(row.cells.mark?.value ?? null)) {
-      const key = `${opening.job.toLowerCase()}\n${opening.mark.toLowerCase()}`;
-      const earlier = firstOfMark.get(key);
-      const place = row.cells.mark?.place ?? row.place;
-      if (earlier === undefined) firstOfMark.set(key, place);
-      else {
-        rowFindings.push(
-          makeFinding(openingFindings, "mark-twice", {
-            place,
-            found: opening.mark,
-            values: { first: placeName(earlier) },
-            job: opening.job,
-            mark: opening.mark,
-          }),
-        );
-      }
-    }
-    findings.push(...rowFindings);
+  for (const [index, { opening, findings: own }] of checked.entries()) {
+    const row = rows[index];
+    const twice = row === undefined ? null : markTwice(row, opening, firstOfMark);
+    const rowFindings = twice === null ? own : [...own, twice];
+    for (const finding of rowFindings) findings.push(finding);
     if (rowFindings.some((finding) => finding.level === "stop")) {
       const { place, job, mark } = opening;
       uncounted.push({ place, job, mark, findings: rowFindings });
@@ -67,7 +66,23 @@ export function checkOpenings(
   return { openings, uncounted, findings };
 }
 
-type CheckedRow = { readonly opening: Opening; readonly findings: readonly Finding[] };
+/** The finding where the mark was in `firstOfMark` already; else puts it there. */
+function markTwice(
+  row: OpeningRow,
+  { job, mark }: Opening,
+  firstOfMark: Map<string, CellPlace>,
+): Finding | null {
+  if (isBlank(row.cells.mark?.value ?? null)) return null;
+  const key = `${job.toLowerCase()}\n${mark.toLowerCase()}`;
+  const place = row.cells.mark?.place ?? row.place;
+  const earlier = firstOfMark.get(key);
+  if (earlier === undefined) {
+    firstOfMark.set(key, place);
+    return null;
+  }
+  const values = { first: placeName(earlier) };
+  return makeFinding(openingFindings, "mark-twice", { place, found: mark, values, job, mark });
+}
 
 /** Where a cell has a stop, the opening holds a blank in its place and is not to be counted. */
 function checkRow(

@@ -81,14 +81,10 @@ export const itemFindings = {
   },
 } as const satisfies FindingTable;
 
+export type CheckedItems = { readonly items: Items; readonly findings: readonly Finding[] };
+
 /** Checks the rows of an items table. A bad cell is a finding and leaves that one figure unknown. */
-export function checkItems(
-  rows: readonly ItemRow[],
-  currency: Currency,
-): {
-  readonly items: Items;
-  readonly findings: readonly Finding[];
-} {
+export function checkItems(rows: readonly ItemRow[], currency: Currency): CheckedItems {
   const items = new Map<string, Item>();
   const findings: Finding[] = [];
   for (const row of rows) {

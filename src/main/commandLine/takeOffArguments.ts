@@ -4,7 +4,7 @@ import { err, ok, type Result } from "../../core/base/result";
 import type { LengthUnit } from "../../core/lengths/length";
 import type { ScheduleKey } from "../../core/openings/openingRow";
 import { scheduleColumns } from "../../tables/scheduleColumns";
-import type { ScheduleMapping } from "../../tables/scheduleTable";
+import type { ScheduleMapping } from "../../tables/scheduleLayout";
 
 export type TakeOffArguments = {
   readonly schedule: string;

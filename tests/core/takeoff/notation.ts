@@ -21,7 +21,8 @@ export type OpeningWords = {
   readonly floor?: CellValue;
 };
 
-const headings = [
+/** The headings that `scheduleRow` fills. */
+export const scheduleHeadings = [
   "Job",
   "Mark",
   "Quantity",
@@ -61,7 +62,12 @@ export function estimateRows(
   rows: readonly (readonly CellValue[])[],
   kitBook: KitBookRows = starterKitBook,
 ): Estimate {
-  const reading = readSchedule({ sheet: "Schedule", row: 0, column: 0, rows: [headings, ...rows] });
+  const reading = readSchedule({
+    sheet: "Schedule",
+    row: 0,
+    column: 0,
+    rows: [scheduleHeadings, ...rows],
+  });
   if (!reading.ok) throw new Error(reading.error.message);
   return estimate({
     schedules: [reading.value.schedule],
