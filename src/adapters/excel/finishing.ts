@@ -1,0 +1,121 @@
+/**
+ * After the swap: the old sheets are kept where a person typed into them, else deleted, and the new
+ * ones get their widths and page set-up. Can be done again from the journal at any time.
+ */
+import { keptSheetName } from "../../workbook/sheetNames";
+import { areaOf, loadArea, loadBands } from "./bands";
+import { clearLayout, putLayout, putPrint, settingsIn } from "./dress";
+import { hasExcelApi } from "./inExcel";
+import { journalPart, type Journal, type JournalSheet } from "./journal";
+import { outbox, settingBytes } from "./outbox";
+import { readOverview, type Overview } from "./overview";
+import { fingerprintOf, loadTyped } from "./typed";
+
+/** Where old sheets were kept, by the name of the sheet that replaced them. */
+export type Kept = ReadonlyMap<string, string>;
+
+/** `withPrint`: set up pages too, which some hosts refuse. */
+export async function finish(
+  context: Excel.RequestContext,
+  journal: Journal,
+  withPrint: boolean,
+): Promise<Kept> {
+  const { worksheets } = context.workbook;
+  const overview = await readOverview(context);
+  const touched = await touchedSheets(context, journal, overview);
+  const kept = new Map<string, string>();
+  const taken = [...overview.ids.keys()];
+  for (const { name } of touched) {
+    const free = keptSheetName(name, taken);
+    taken.push(free);
+    kept.set(name, free);
+  }
+
+  const box = outbox(context);
+  for (const sheet of journal.sheets) {
+    const id = currentId(sheet, overview);
+    if (id === null) continue;
+    await box.room((settingsIn(sheet.dress) + 10) * settingBytes);
+    const worksheet = worksheets.getItem(id);
+    if (sheet.was === "replaced") {
+      clearLayout(worksheet, sheet.dress);
+      putLayout(worksheet, sheet.dress);
+    }
+    if (withPrint) putPrint(worksheet, sheet.dress.print);
+  }
+  const inOrder = [...touched].sort((one, other) => one.position - other.position);
+  for (const [before, { name, old, position, scopedStamps }] of inOrder.entries()) {
+    const worksheet = worksheets.getItem(old);
+    worksheet.position = position + 1 + before;
+    for (const stamp of scopedStamps) worksheet.names.getItem(stamp).delete();
+    worksheet.visibility = "Visible";
+    worksheet.name = kept.get(name) ?? name;
+  }
+  const olds = new Set(touched.map(({ old }) => old));
+  for (const { was, aside, old } of journal.sheets) {
+    for (const name of [was === "replaced" ? aside : null, old]) {
+      const id = name === null || olds.has(name) ? undefined : overview.ids.get(name);
+      if (id !== undefined) worksheets.getItem(id).delete();
+    }
+  }
+  for (const name of overview.brokenStamps) context.workbook.names.getItem(name).delete();
+  journalPart(context.workbook).delete();
+  await box.send();
+  return kept;
+}
+
+/** The sheet by its mark, or else by its name. */
+export const currentId = (sheet: JournalSheet, overview: Overview): string | null =>
+  (
+    overview.sheets.find(({ stamp }) => stamp !== null && stamp.name === sheet.stamp) ??
+    overview.sheets.find(({ name }) => name === sheet.name)
+  )?.id ?? null;
+
+type Touched = {
+  readonly name: string;
+  readonly old: string;
+  readonly position: number;
+  /** Names that came along when the sheet was copied. */
+  readonly scopedStamps: readonly string[];
+};
+
+/** Old sheets that are not what we wrote: a person typed or commented there. */
+async function touchedSheets(
+  context: Excel.RequestContext,
+  journal: Journal,
+  overview: Overview,
+): Promise<readonly Touched[]> {
+  const { worksheets } = context.workbook;
+  const asked = journal.sheets.flatMap((sheet) => {
+    const id = sheet.old === null ? undefined : overview.ids.get(sheet.old);
+    const live = currentId(sheet, overview);
+    if (sheet.old === null || id === undefined || live === null) return [];
+    const worksheet = worksheets.getItem(id);
+    return [
+      {
+        sheet,
+        old: sheet.old,
+        worksheet,
+        used: loadArea(worksheet.getUsedRange(true)),
+        live: worksheets.getItem(live).load("position"),
+        names: worksheet.names.load("items/name"),
+        comments: hasExcelApi("1.10") ? worksheet.comments.getCount() : null,
+      },
+    ];
+  });
+  if (asked.length === 0) return [];
+  await context.sync();
+  const bands = await loadBands(
+    context,
+    asked.map(({ used, worksheet }) => ({ ...areaOf(used), sheet: worksheet })),
+    loadTyped,
+  );
+  return asked.flatMap(({ sheet, old, live, names, comments }, index): Touched[] => {
+    const isAsWritten = fingerprintOf(bands[index] ?? []) === sheet.writtenBefore;
+    if (isAsWritten && (comments === null || comments.value === 0)) return [];
+    const scopedStamps = names.items
+      .map(({ name }) => name)
+      .filter((name) => name.toLowerCase() === sheet.stamp?.toLowerCase());
+    return [{ name: sheet.name, old, position: live.position, scopedStamps }];
+  });
+}
