@@ -3,7 +3,7 @@ import { makeFinding, type Finding } from "../base/finding";
 import type { CellPlace } from "../base/cell";
 import type { Cents } from "../base/units";
 import { marginFromMarkup, markupFromMargin } from "./margin";
-import { percent, percentText, readPercent, type Percent } from "./percent";
+import { noPercent, percent, percentText, readPercent, type Percent } from "./percent";
 import { priceFindings } from "./priceFindings";
 
 export const priceMethods = ["markup", "margin", "typed"] as const;
@@ -12,6 +12,9 @@ export type PriceRule =
   | { readonly method: "markup"; readonly percent: Percent }
   | { readonly method: "margin"; readonly percent: Percent }
   | { readonly method: "typed"; readonly price: Cents };
+
+/** What stands in for a rule that could not be read: the price is the cost, and any target is missed. */
+export const atCost: PriceRule = { method: "markup", percent: noPercent };
 
 /**
  * The most that can be typed. Beyond them no price would exist or it would be absurd: with a bond of

@@ -4,7 +4,6 @@ import { sumOf } from "../money/amounts";
 import { lineOver, quantityLine, typedLine } from "./lineRules";
 import { percentText } from "./percent";
 import {
-  directGroups,
   type DirectGroup,
   type FamilyMaterial,
   type NamedCost,
@@ -170,7 +169,3 @@ function labourLines({ labour }: RollUpInput): readonly Costed[] {
     ];
   });
 }
-
-/** Whether a group holds direct costs. */
-export const isDirect = (group: LineGroup): group is DirectGroup =>
-  (directGroups as readonly LineGroup[]).includes(group);

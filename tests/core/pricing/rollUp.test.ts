@@ -6,6 +6,7 @@ import { initSync, Model } from "@ironcalc/wasm";
 import { cents, type Cents } from "../../../src/core/base/units";
 import { amountFormula, baseFormula, ratioFormula } from "../../../src/core/pricing/lineRules";
 import { percent } from "../../../src/core/pricing/percent";
+import { atCost } from "../../../src/core/pricing/priceRule";
 import { amountOf, rollUp, type RollUp } from "../../../src/core/pricing/rollUp";
 import { directGroups, type Bond, type RollUpInput } from "../../../src/core/pricing/rollUpInput";
 import { anyJob, anyShare, plainJob } from "./jobs";
@@ -135,6 +136,11 @@ test("a job without any cost has a price of nothing and no ratios", () => {
   };
   const rolled = rollUp(empty);
   expect(rolled).toMatchObject({ cost: 0, price: 0, profit: 0, markup: null, margin: null });
+});
+
+test("a rule that could not be read prices at cost", () => {
+  const rolled = rollUp({ ...plainJob, price: atCost, rounding: { step: 0, way: "nearest" } });
+  expect([rolled.price, rolled.profit]).toEqual([rolled.cost, 0]);
 });
 
 test("a percentage that was not checked is a programmer's fault", () => {
