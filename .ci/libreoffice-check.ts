@@ -1,6 +1,7 @@
 /**
  * Opens workbooks in LibreOffice, lets it work out every formula afresh, and compares with the
- * results that we wrote beside the formulas.
+ * results that we wrote beside the formulas. The workbook that LibreOffice saves must still know our
+ * sheets as ours, with nothing typed into them.
  *
  *     npx tsx .ci/libreoffice-check.ts FILE.xlsx …
  *
@@ -15,6 +16,8 @@ import { openFile } from "../src/adapters/xlsx/openFile";
 import { snapshotBytes } from "../src/adapters/xlsx/snapshotBytes";
 import { cellName, cellText, placeName, type CellValue } from "../src/core/base/cell";
 import { blankSheet, workbookOf } from "../src/workbook/blankSheet";
+import { isTouched } from "../src/workbook/fingerprint";
+import { sameMark } from "../src/workbook/sheetStamp";
 import type { WorkbookSnapshot } from "../src/workbook/snapshot";
 
 const office = ["soffice", "libreoffice"].find(
@@ -34,10 +37,11 @@ function check(program: string, folder: string): boolean {
   let isGood = true;
   for (const file of files) {
     const ours = read(file);
-    const found = differences(ours, read(recalculate(file)));
+    const theirs = read(recalculate(file));
+    const found = [...differences(ours, theirs), ...strangers(ours, theirs)];
     for (const difference of found) console.error(`${file}: ${difference}`);
     const formulas = formulasOf(ours).length;
-    console.log(`${file}: ${formulas} formulas, ${found.length} differ from LibreOffice.`);
+    console.log(`${file}: ${formulas} formulas, ${found.length} differences in LibreOffice.`);
     if (formulas === 0) console.error(`${file}: there is no formula to check.`);
     isGood &&= found.length === 0 && formulas > 0;
   }
@@ -116,6 +120,16 @@ function differences(ours: WorkbookSnapshot, theirs: WorkbookSnapshot): string[]
       return `${place} ${formula} is ${cellText(value)} here and ${cellText(theirValue)} there.`;
     });
 }
+
+/** Each sheet of ours that is not known any more in the workbook as LibreOffice saved it. */
+const strangers = (ours: WorkbookSnapshot, theirs: WorkbookSnapshot): string[] =>
+  ours.sheets.flatMap(({ name, mark }) => {
+    if (mark === null) return [];
+    const saved = theirs.sheets.find((sheet) => sheet.name === name);
+    const isKnown =
+      saved !== undefined && saved.mark !== null && sameMark(saved.mark, mark) && !isTouched(saved);
+    return isKnown ? [] : [`The sheet “${name}” is not known as ours once LibreOffice saved it.`];
+  });
 
 /** Numbers agree to twelve digits; a blank text and a blank cell are one. */
 function isSame(one: CellValue, other: CellValue): boolean {

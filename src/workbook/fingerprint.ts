@@ -66,12 +66,18 @@ function* typedCells(drawing: Drawing): Generator<TypedCell> {
 
 /** A date counts as its number, since hosts differ in what they take for a date. */
 function typedText({ value, formula }: TypedCell): string {
-  if (formula !== undefined) return `f${plainFormula(formula)}`;
+  if (formula !== undefined) return typedFormula(plainFormula(formula));
   if (value === null || value === "") return "";
   if (typeof value === "string") return `t${value}`;
   if (typeof value === "boolean") return value ? "btrue" : "bfalse";
   if (typeof value === "number") return `n${plainNumber(value)}`;
   return value.kind === "date" ? `n${plainNumber(value.serial)}` : `e${value.error}`;
+}
+
+/** Some programs save a yes or no as the function that gives it. */
+function typedFormula(formula: string): string {
+  if (formula === "=TRUE()") return "btrue";
+  return formula === "=FALSE()" ? "bfalse" : `f${formula}`;
 }
 
 /** Twelve digits: files and hosts differ in the last ones of a double. */

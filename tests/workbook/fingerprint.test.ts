@@ -28,6 +28,7 @@ describe("a fingerprint stays the same", () => {
     ],
     ["when a date is read as a number", typed({ kind: "date", serial: 46000 }), typed(46000)],
     ["in the last digits of a double", typed(0.1 + 0.2), typed(0.3)],
+    ["when yes is saved as a function", typed(true), typed(true, "=TRUE()")],
   ])("%s", (_when, before, after) => {
     expect(of(before)).toBe(of(after));
   });

@@ -34,12 +34,12 @@ export function readNotes(parts: Parts, path: string): readonly CellNote[] {
 /** Who our notes are by. */
 export const noteAuthor = "Cribsheet";
 
-/** Whether every note of a comments part is by us: then a person wrote none of them. */
+/** Whether no note of a comments part is by a person. Some programs save notes without their author. */
 export function areNotesOurs(parts: Parts, path: string): boolean {
   const source = partText(parts, path);
   if (source === null) return true;
   const authors = childNamed(parseXml(source), "authors")?.children ?? [];
-  return authors.every(({ text }) => text === noteAuthor || text === "");
+  return authors.every(({ text }) => [noteAuthor, ""].includes(text.trim()));
 }
 
 /** The comments part. */

@@ -29,6 +29,8 @@ export function writeSettings(
   const there = settingsPath(parts, workbookPath);
   if (there !== null) {
     parts.set(there, encode(settingsXml(settings)));
+    const isLinked = relationshipsOf(parts, workbookPath).some(({ target }) => target === there);
+    if (!isLinked) addRelationship(parts, workbookPath, "customXml", there);
     return;
   }
   const path = freePath(parts, "customXml/item", ".xml");
@@ -45,11 +47,15 @@ export function writeSettings(
   addRelationship(parts, workbookPath, "customXml", path);
 }
 
-const settingsPath = (parts: Parts, workbookPath: string): string | null =>
-  relationshipsOf(parts, workbookPath).find(
+/** Excel hangs such parts on the workbook; LibreOffice, on saving, on the file as a whole. */
+function settingsPath(parts: Parts, workbookPath: string): string | null {
+  const linked = [...relationshipsOf(parts, workbookPath), ...relationshipsOf(parts, "")];
+  const ours = linked.find(
     ({ type, target }) =>
       type === "customXml" && (partText(parts, target) ?? "").includes(`"${settingsNamespace}"`),
-  )?.target ?? null;
+  );
+  return ours?.target ?? null;
+}
 
 /** The part's own number is made up once and for all; there is one such part in a file. */
 const propertiesXml = `${xmlStart}<ds:datastoreItem ds:itemID="{6B2C9F6E-51B7-4C43-9C5E-7A0D3B1E9C21}" xmlns:ds="http://schemas.openxmlformats.org/officeDocument/2006/customXml"><ds:schemaRefs><ds:schemaRef ds:uri="${settingsNamespace}"/></ds:schemaRefs></ds:datastoreItem>`;
