@@ -3,6 +3,7 @@ import { BooleanNumber, type Workbook as GridWorkbook, type Worksheet } from "@u
 import { SetSelectionsOperation, SetWorksheetActiveOperation } from "@univerjs/sheets";
 import { err, ok, type Result } from "../../core/base/result";
 import type { Block } from "../../core/base/cell";
+import { cancelled, sheetGone, tableGone } from "../../workbook/faults";
 import { sameSheetName } from "../../workbook/sheetNames";
 import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import type { Source, Workbook, WorkbookChange, WorkbookFault } from "../../workbook/workbook";
@@ -157,10 +158,7 @@ function readTable(engine: Engine, book: GridWorkbook, name: string): Result<Blo
     };
     return ok(readBlock(readSheet(engine, book, sheet), sheet.getName(), area));
   }
-  return err({
-    code: "table-gone",
-    message: `There is no table “${name}” any more. Choose another table or sheet.`,
-  });
+  return err(tableGone(name));
 }
 
 function goTo(
@@ -202,16 +200,6 @@ function stayOn({ commands }: Engine, sheet: Worksheet): void {
     // The sheets are written all the same.
   }
 }
-
-const sheetGone = (sheet: string): WorkbookFault => ({
-  code: "sheet-gone",
-  message: `There is no sheet “${sheet}” any more. Choose another sheet.`,
-});
-
-const cancelled: WorkbookFault = {
-  code: "cancelled",
-  message: "Writing was cancelled. The workbook is as it was.",
-};
 
 const refused = (fault: unknown): WorkbookFault => ({
   code: "host-refused",

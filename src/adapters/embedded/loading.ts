@@ -62,6 +62,8 @@ export function loadSnapshot(engine: Engine, snapshot: WorkbookSnapshot): void {
   }
   const active = book.getSheetBySheetName(snapshot.activeSheet);
   if (active) book.setActiveSheet(active);
+  // Undo asks for the workbook that has the focus.
+  instances.focusUnit(unitId);
   for (const old of before) instances.disposeUnit(old.getUnitId());
 }
 

@@ -5,67 +5,39 @@
  * A sheet of ours is filled anew where it stands, so the view of it does not jump. Where a person
  * typed into it, the old sheet moves aside whole under another name and a new one takes its place.
  */
-import {
-  generateRandomId,
-  type IFreeze,
-  type IWorksheetData,
-  type Workbook as GridWorkbook,
-  type Worksheet,
-} from "@univerjs/core";
-import {
-  AddWorksheetMergeMutation,
-  InsertSheetMutation,
-  RemoveSheetMutation,
-  RemoveWorksheetMergeMutation,
-  SetFrozenMutation,
-  SetRangeValuesMutation,
-  SetWorksheetColWidthMutation,
-  SetWorksheetColumnCountMutation,
-  SetWorksheetNameMutation,
-  SetWorksheetRowCountMutation,
-  SetWorksheetRowHeightMutation,
-} from "@univerjs/sheets";
+import { generateRandomId, type Workbook as GridWorkbook, type Worksheet } from "@univerjs/core";
 import { ok, type Result } from "../../core/base/result";
 import type { Drawing } from "../../workbook/drawing";
 import { drawnSheet, styleTable } from "../../workbook/drawnSheet";
 import { fingerprint } from "../../workbook/fingerprint";
-import { planWriting, type StandingSheet } from "../../workbook/plan";
-import type { SheetSnapshot } from "../../workbook/snapshot";
+import { withOtherNames, type OtherNames } from "../../workbook/formulaNames";
+import { planWriting, type PlannedSheet, type StandingSheet } from "../../workbook/plan";
+import type { CellStyle, SheetSnapshot } from "../../workbook/snapshot";
 import { freeTableName } from "../../workbook/tableNames";
 import type { WorkbookFault, WrittenSheet } from "../../workbook/workbook";
 import type { Engine } from "./engine";
-import {
-  defaultColumnWidth,
-  defaultRowHeight,
-  gridSheet,
-  recordOf,
-  type GridSheet,
-} from "./gridSheet";
+import { gridSheet, type GridSheet } from "./gridSheet";
 import { isSheetProtected, isStructureProtected } from "./protection";
-import { SetRecordMutation, sheetRecord } from "./records";
-import {
-  addParts,
-  removeParts,
-  renameTable,
-  sheetIds,
-  tablesOf,
-  type SheetIds,
-} from "./sheetParts";
+import { sheetRecord } from "./records";
+import { sheetIds, tablesOf } from "./sheetParts";
 import { readSheet } from "./sheetReading";
-import { reversed, step, type Step } from "./steps";
+import { fillAnew, insertSheet, setAside } from "./sheetSteps";
+import type { Step } from "./steps";
 
 /** A drawing made ready: the sheet it asks for, in our words and in the grid's. */
 export type ReadySheet = {
   readonly drawing: Drawing;
   readonly sheet: SheetSnapshot;
   readonly made: GridSheet;
+  readonly styles: readonly CellStyle[];
 };
 
 /** Makes a drawing ready, with no look at the workbook. */
 export function makeReady(drawing: Drawing): ReadySheet {
-  const styles = styleTable();
-  const sheet = drawnSheet(drawing, drawing.name, styles);
-  return { drawing, sheet, made: gridSheet(sheet, generateRandomId(8), styles.styles) };
+  const table = styleTable();
+  const sheet = drawnSheet(drawing, drawing.name, table);
+  const { styles } = table;
+  return { drawing, sheet, styles, made: gridSheet(sheet, generateRandomId(8), styles) };
 }
 
 /** What is to be done to the workbook, and what will be there then. */
@@ -80,34 +52,28 @@ export function writeSteps(
   book: GridWorkbook,
   ready: readonly ReadySheet[],
 ): Result<WriteSteps, WorkbookFault> {
-  const standing = book.getSheets().map((sheet) => standingSheet(engine, book, sheet));
+  const sheets = book.getSheets();
   const plan = planWriting(
     ready.map(({ drawing }) => drawing),
-    standing,
+    sheets.map((sheet) => standingSheet(engine, book, sheet)),
     isStructureProtected(engine, book),
   );
   if (!plan.ok) return plan;
-  const replaced = plan.value.flatMap(({ name, was }) =>
-    was === "replaced" ? [sheetNamed(book, name)] : [],
-  );
-  const tableNames = book
-    .getSheets()
-    .filter((sheet) => !replaced.includes(sheet))
+  const replaced = new Set(plan.value.flatMap(({ name, was }) => (was === "replaced" ? name : [])));
+  const tableNames = sheets
+    .filter((sheet) => !replaced.has(sheet.getName()))
     .flatMap((sheet) => tablesOf(engine, sheetIds(sheet)).map(({ name }) => name));
-  const order = book.getSheets().map((sheet) => sheet.getName());
-  const steps = plan.value.flatMap((planned, index): Step[] => {
-    const made = ready[index];
-    if (made === undefined) return [];
-    const next = withName(withFreeTableNames(made, tableNames), planned.name);
-    if (planned.was === "new") return insertSheet(book, next, order.push(planned.name) - 1);
-    const old = sheetNamed(book, planned.name);
-    if (planned.keptAs === null) return fillAnew(engine, old, next);
-    const place = order.indexOf(planned.name);
-    order.splice(place + 1, 0, planned.keptAs);
-    return [
-      ...setAside(engine, old, planned.keptAs, tableNames),
-      ...insertSheet(book, next, place),
-    ];
+  const named = withNames(ready, plan.value, tableNames);
+  const order = sheets.map((sheet) => sheet.getName());
+  const steps = plan.value.flatMap(({ name, was, keptAs }, index): Step[] => {
+    const next = named[index];
+    if (next === undefined) return [];
+    if (was === "new") return insertSheet(book, next, order.push(name) - 1);
+    const old = sheetNamed(book, name);
+    if (keptAs === null) return fillAnew(engine, old, next);
+    const place = order.indexOf(name);
+    order.splice(place + 1, 0, keptAs);
+    return [...setAside(engine, book, old, keptAs, tableNames), ...insertSheet(book, next, place)];
   });
   const written = plan.value.map(({ drawing, ...rest }): WrittenSheet => ({
     ...rest,
@@ -135,152 +101,61 @@ function sheetNamed(book: GridWorkbook, name: string): Worksheet {
   return sheet;
 }
 
-const withName = (ready: ReadySheet, name: string): ReadySheet => ({
-  ...ready,
-  made: { ...ready.made, name },
-});
-
-/** Each name it takes is added to `taken`. */
-function withFreeTableNames(ready: ReadySheet, taken: string[]): ReadySheet {
-  const tables = ready.sheet.tables.map((table) => {
-    const name = freeTableName(table.name, taken);
-    taken.push(name);
-    return { ...table, name };
+/**
+ * The sheets under the names that the plan has for them, with tables under free names, and with
+ * formulas that say these names. Each table's name is added to `taken`.
+ */
+function withNames(
+  ready: readonly ReadySheet[],
+  plan: readonly PlannedSheet[],
+  taken: string[],
+): ReadySheet[] {
+  const sheetNames = otherNames(plan.map(({ drawing, name }) => [drawing.name, name]));
+  const tables = ready.map(({ sheet }) =>
+    sheet.tables.map((table) => {
+      const name = freeTableName(table.name, taken);
+      taken.push(name);
+      return { ...table, name };
+    }),
+  );
+  const tableNames = otherNames(
+    ready.flatMap(({ sheet }, index) =>
+      sheet.tables.map((table, at) => [table.name, tables[index]?.[at]?.name ?? table.name]),
+    ),
+  );
+  const areAsWanted = sheetNames.size + tableNames.size === 0;
+  return ready.map((each, index) => {
+    const name = plan[index]?.name ?? each.sheet.name;
+    if (areAsWanted) return { ...each, made: { ...each.made, name } };
+    const sheet = withFormulaNames(
+      { ...each.sheet, name, tables: tables[index] ?? [] },
+      sheetNames,
+      tableNames,
+    );
+    return { ...each, sheet, made: gridSheet(sheet, each.made.id, each.styles) };
   });
-  return { ...ready, sheet: { ...ready.sheet, tables } };
 }
 
-function insertSheet(book: GridWorkbook, { made, sheet }: ReadySheet, index: number): Step[] {
-  const ids = { unitId: book.getUnitId(), subUnitId: made.id };
-  return [
-    {
-      redo: { id: InsertSheetMutation.id, params: { unitId: ids.unitId, index, sheet: made } },
-      undo: { id: RemoveSheetMutation.id, params: { ...ids, subUnitName: made.name } },
-    },
-    ...addParts(sheet, ids),
-  ];
-}
-
-/** Gives the sheet and its tables other names; it is the person's from then on. */
-function setAside(engine: Engine, old: Worksheet, keptAs: string, tableNames: string[]): Step[] {
-  const ids = sheetIds(old);
-  const record = sheetRecord(old);
-  return [
-    step(SetWorksheetNameMutation.id, { ...ids, name: keptAs }, { ...ids, name: old.getName() }),
-    step(
-      SetRecordMutation.id,
-      { ...ids, record: record && { ...record, mark: null, written: null } },
-      { ...ids, record },
-    ),
-    ...tablesOf(engine, ids).map((table) => {
-      const name = freeTableName(table.name, tableNames);
-      tableNames.push(name);
-      return renameTable(ids, table, name);
-    }),
-  ];
-}
-
-/** Empties a sheet of ours and fills it with what is ready; place, name and id stay. */
-function fillAnew(engine: Engine, old: Worksheet, ready: ReadySheet): Step[] {
-  const ids = sheetIds(old);
-  const config = old.getConfig();
-  const { made, sheet } = ready;
-  const rowCount = Math.max(config.rowCount, made.rowCount);
-  const columnCount = Math.max(config.columnCount, made.columnCount);
-  return [
-    ...removeParts(engine, ids),
-    ...mergeSteps(ids, config.mergeData).map(reversed),
-    step(
-      SetRangeValuesMutation.id,
-      { ...ids, cellValue: blanked(config.cellData) },
-      { ...ids, cellValue: structuredClone(config.cellData) },
-    ),
-    step(
-      SetWorksheetRowCountMutation.id,
-      { ...ids, rowCount },
-      { ...ids, rowCount: config.rowCount },
-    ),
-    step(
-      SetWorksheetColumnCountMutation.id,
-      { ...ids, columnCount },
-      { ...ids, columnCount: config.columnCount },
-    ),
-    step(
-      SetRangeValuesMutation.id,
-      { ...ids, cellValue: made.cellData },
-      { ...ids, cellValue: blanked(made.cellData) },
-    ),
-    sizeStep(SetWorksheetColWidthMutation.id, "colWidth", ids, columnCount, {
-      before: (index) => old.getColumnWidth(index),
-      after: (index) => made.columnData[index]?.w ?? defaultColumnWidth,
-    }),
-    sizeStep(SetWorksheetRowHeightMutation.id, "rowHeight", ids, rowCount, {
-      before: (index) => old.getRowHeight(index),
-      after: (index) => made.rowData[index]?.h ?? defaultRowHeight,
-    }),
-    step(
-      SetFrozenMutation.id,
-      { ...ids, ...frozen(made.freeze) },
-      { ...ids, ...frozen(config.freeze) },
-    ),
-    ...mergeSteps(ids, made.mergeData),
-    ...addParts(sheet, ids),
-    step(
-      SetRecordMutation.id,
-      { ...ids, record: recordOf(sheet, ids.subUnitId) },
-      { ...ids, record: sheetRecord(old) },
-    ),
-  ];
-}
-
-const frozen = ({ xSplit, ySplit, startRow, startColumn }: IFreeze): IFreeze => ({
-  xSplit,
-  ySplit,
-  startRow,
-  startColumn,
-});
-
-const mergeSteps = (ids: SheetIds, ranges: IWorksheetData["mergeData"]): Step[] =>
-  ranges.length === 0
-    ? []
-    : [
-        {
-          redo: {
-            id: AddWorksheetMergeMutation.id,
-            params: { ...ids, ranges: structuredClone(ranges) },
-          },
-          undo: {
-            id: RemoveWorksheetMergeMutation.id,
-            params: { ...ids, ranges: structuredClone(ranges) },
-          },
-        },
-      ];
-
-/** One step that gives each row or column its size. */
-function sizeStep(
-  id: string,
-  key: "colWidth" | "rowHeight",
-  ids: SheetIds,
-  count: number,
-  size: { readonly before: (index: number) => number; readonly after: (index: number) => number },
-): Step {
-  const ranges = [{ startRow: 0, startColumn: 0, endRow: count - 1, endColumn: count - 1 }];
-  const sizes = (of: (index: number) => number): Record<number, number> =>
-    Object.fromEntries(Array.from({ length: count }, (_, index) => [index, of(index)]));
-  return step(
-    id,
-    { ...ids, ranges, [key]: sizes(size.after) },
-    { ...ids, ranges, [key]: sizes(size.before) },
+/** Those that are not called as wanted, by what was wanted. */
+const otherNames = (names: readonly (readonly [wanted: string, name: string])[]): OtherNames =>
+  new Map(
+    names.flatMap(([wanted, name]) => (wanted === name ? [] : [[wanted.toLowerCase(), name]])),
   );
-}
 
-/** The same places with nothing in them, style and all. */
-const blanked = (
-  cells: Readonly<Record<number, Readonly<Record<number, unknown>>>>,
-): Record<string, Record<string, null>> =>
-  Object.fromEntries(
-    Object.entries(cells).map(([row, line]) => [
-      row,
-      Object.fromEntries(Object.keys(line).map((column) => [column, null])),
-    ]),
+function withFormulaNames(
+  sheet: SheetSnapshot,
+  sheetNames: OtherNames,
+  tableNames: OtherNames,
+): SheetSnapshot {
+  const rows = sheet.rows.map((cells) =>
+    cells.map((cell) =>
+      cell?.formula === undefined
+        ? cell
+        : { ...cell, formula: withOtherNames(cell.formula, sheetNames, tableNames) },
+    ),
   );
+  const typed = rows.flatMap((cells, row) =>
+    cells.flatMap((cell, column) => (cell === null ? [] : [{ ...cell, row, column }])),
+  );
+  return { ...sheet, rows, written: sheet.mark === null ? null : fingerprint(typed) };
+}

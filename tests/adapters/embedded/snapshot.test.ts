@@ -1,0 +1,154 @@
+import { afterAll, describe, expect, test } from "@jest/globals";
+import { embeddedWorkbook } from "../../../src/adapters/embedded/embeddedWorkbook";
+import { startEngine } from "../../../src/adapters/embedded/engine";
+import type { SheetSnapshot, WorkbookSnapshot } from "../../../src/workbook/snapshot";
+
+const engine = startEngine();
+afterAll(() => engine.univer.dispose());
+
+const sheet = (name: string, more: Partial<SheetSnapshot>): SheetSnapshot => ({
+  name,
+  visible: true,
+  isProtected: false,
+  mark: null,
+  written: null,
+  rows: [],
+  columnWidths: [],
+  rowHeights: [],
+  frozenRows: 0,
+  frozenColumns: 0,
+  merges: [],
+  tables: [],
+  choices: [],
+  print: null,
+  ...more,
+});
+
+const full: WorkbookSnapshot = {
+  name: "Job A.xlsx",
+  activeSheet: "Hardware",
+  styles: [
+    { size: 10, ink: "1F2328", bold: true, fill: "2F4F4A", align: "center", alignDown: "middle" },
+    { format: "#,##0.00", italic: true, underline: true, strike: true, wrap: true },
+    {
+      font: "Georgia",
+      size: 16,
+      lineAbove: { weight: "medium", ink: "2F4F4A" },
+      lineBelow: { weight: "thin", ink: "E3E6E4" },
+      lineLeft: { weight: "thick", ink: "000000" },
+      lineRight: { weight: "thin", ink: "FF0000" },
+    },
+    { format: "yyyy-mm-dd" },
+    { format: "@" },
+  ],
+  names: [
+    { name: "Rate", formula: "=Schedule!$B$2" },
+    { name: "Twice", formula: "=2*3" },
+  ],
+  settings: { unit: "mm" },
+  leftOut: [],
+  sheets: [
+    sheet("Schedule", {
+      rows: [
+        [
+          { value: "Mark", style: 0 },
+          { value: "Width", style: 0, note: "of the opening" },
+          null,
+          { value: { kind: "date", serial: 46210 }, style: 3 },
+        ],
+        [
+          { value: "=1+1", style: 4 },
+          { value: 84.5, style: 1 },
+          { value: true },
+          { value: null, style: 2 },
+        ],
+        [
+          { value: "007" },
+          { value: 42, formula: "=6*7" },
+          null,
+          { value: { kind: "error", error: "#N/A" } },
+        ],
+      ],
+      columnWidths: [12, null, 30],
+      rowHeights: [24, null, 15],
+      frozenRows: 1,
+      frozenColumns: 2,
+      merges: [{ row: 4, column: 0, rows: 2, columns: 3 }],
+      tables: [{ name: "Openings", headingRow: 0, lastRow: 2, firstColumn: 0, lastColumn: 1 }],
+      choices: [
+        { column: 2, firstRow: 1, lastRow: 9, list: ["left", "right, far"], othersToo: false },
+        { column: 3, firstRow: 1, lastRow: 9, list: ["yes"], othersToo: true },
+      ],
+      isProtected: true,
+    }),
+    sheet("Hardware", {
+      rows: [[{ value: "x" }]],
+      mark: { kind: "hardware", subject: "Job A" },
+      written: "0123456789abcdef",
+      print: {
+        orientation: "landscape",
+        titleRows: { first: 0, last: 1 },
+        fitToOnePageWide: true,
+        breaksBefore: [10],
+        header: "Job A",
+        footer: "{page}",
+      },
+    }),
+    sheet("Secret", { visible: false }),
+  ],
+};
+
+/** The same with styles in place of their numbers, which a host may count otherwise. */
+const plain = (workbook: WorkbookSnapshot): object => ({
+  ...workbook,
+  styles: null,
+  sheets: workbook.sheets.map((each) => ({
+    ...each,
+    rows: each.rows.map((cells) =>
+      cells.map((cell) =>
+        cell === null ? null : { ...cell, style: workbook.styles[cell.style ?? -1] ?? null },
+      ),
+    ),
+  })),
+});
+
+describe("a workbook that goes through the grid", () => {
+  test("comes back as it was", () => {
+    expect(plain(embeddedWorkbook(engine, full).snapshot())).toEqual(plain(full));
+  });
+
+  test("comes back as it was the second time", () => {
+    const once = embeddedWorkbook(engine, full).snapshot();
+    expect(plain(embeddedWorkbook(engine, once).snapshot())).toEqual(plain(once));
+  });
+
+  test("works out formulas that had no result, names and tables among them", async () => {
+    const workbook = embeddedWorkbook(engine, {
+      ...full,
+      sheets: [
+        ...full.sheets,
+        sheet("Calc", {
+          rows: [
+            [
+              { value: null, formula: "=Rate*Twice" },
+              { value: null, formula: "=SUM(Openings[Width])" },
+              { value: 0, formula: "=SEQUENCE(2)", spill: { rows: 2, columns: 1 } },
+            ],
+            [null, null, { value: 2 }],
+          ],
+        }),
+      ],
+    });
+    await workbook.calculated();
+    const read = await workbook.read({ kind: "sheet", sheet: "Calc" });
+    expect(read).toMatchObject({
+      ok: true,
+      value: {
+        rows: [
+          [507, 126.5, 1],
+          [null, null, 2],
+        ],
+      },
+    });
+  });
+});
