@@ -9,6 +9,7 @@
 import { makeFinding, type Finding, type FindingTable } from "../base/finding";
 import { minutes, type Inches, type Minutes } from "../base/units";
 import { shareWhole } from "../base/shareWhole";
+import { figureText } from "./figureText";
 import { heightFactorFor, type FixedTime, type LabourRules } from "./labourRules";
 import { learningInWords, timesTheFirst } from "./learning";
 
@@ -78,8 +79,6 @@ export const hoursFindings = {
   },
 } as const satisfies FindingTable;
 
-const shown = (value: number): string => String(Number(value.toFixed(2)));
-
 /** Hours of one opening row, all alike together, with the minutes of each bag. */
 function openingHours(
   opening: OpeningWork,
@@ -89,13 +88,13 @@ function openingHours(
   const { mark, quantity, rows } = opening;
   const steps: MinutesStep[] = [];
   const step = (says: string, value: number): Minutes => {
-    steps.push({ says: `${says} = ${shown(value)} min`, minutes: minutes(value) });
+    steps.push({ says: `${says} = ${figureText(value, 2)} min`, minutes: minutes(value) });
     return minutes(value);
   };
   const bags: BagHours[] = [];
   for (const { bag, item, minutesEach, times } of rows) {
     if (minutesEach === null || times === 0) continue;
-    const says = `${item}: ${shown(minutesEach)} min x ${shown(times)}`;
+    const says = `${item}: ${figureText(minutesEach, 2)} min x ${figureText(times, 2)}`;
     bags.push({ bag, minutes: step(says, minutesEach * times) });
   }
   for (const fixed of rules.perOpening) {
@@ -105,18 +104,25 @@ function openingHours(
   const height = heightFactorFor(opening.workingHeight, rules.heights);
   const tall = one * (height?.factor ?? 1);
   if (height !== null) {
-    step(`above ${shown(height.above)} in: ${shown(one)} min x ${shown(height.factor)}`, tall);
+    step(
+      `above ${figureText(height.above, 2)} in: ${figureText(one, 2)} min x ${figureText(height.factor, 2)}`,
+      tall,
+    );
   }
   const onSite = tall * siteFactor;
-  if (siteFactor !== 1) step(`site: ${shown(tall)} min x ${shown(siteFactor)}`, onSite);
+  if (siteFactor !== 1)
+    step(`site: ${figureText(tall, 2)} min x ${figureText(siteFactor, 2)}`, onSite);
   const repeats = timesTheFirst(quantity, rules.learning);
   const all = onSite * repeats;
   if (quantity !== 1) {
     const curve =
       rules.learning === null
         ? ""
-        : ` = ${shown(repeats)} times the first by the ${learningInWords(rules.learning)}`;
-    step(`${quantity} alike${curve}: ${shown(onSite)} min x ${shown(repeats)}`, all);
+        : ` = ${figureText(repeats, 2)} times the first by the ${learningInWords(rules.learning)}`;
+    step(
+      `${quantity} alike${curve}: ${figureText(onSite, 2)} min x ${figureText(repeats, 2)}`,
+      all,
+    );
   }
   const factor = one === 0 ? 0 : all / one;
   return {
@@ -136,7 +142,7 @@ function fixedStep(
   const times = (basis.includes("person") ? people : 1) * (basis.includes("day") ? days : 1);
   const by = basis === "job" ? "" : ` x ${times} (per ${basis})`;
   return {
-    says: `${name}: ${shown(each)} min${by} = ${shown(each * times)} min`,
+    says: `${name}: ${figureText(each, 2)} min${by} = ${figureText(each * times, 2)} min`,
     minutes: minutes(each * times),
   };
 }

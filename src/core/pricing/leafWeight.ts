@@ -1,5 +1,6 @@
 /** The weight of a leaf from its parts, each step explained; what has no weight is named, not zero. */
 import { inches, pounds, type Inches, type Pounds } from "../base/units";
+import { figureText } from "./figureText";
 import { meshPerSquareFoot, sectionPerFoot, type Mesh, type Section } from "./meshWeight";
 
 /** One part of a leaf. `count` is how many alike. */
@@ -35,7 +36,7 @@ export type WeighedParts = {
   readonly notWeighed: readonly string[];
 };
 
-const shown = (value: number, places = 3): string => String(Number(value.toFixed(places)));
+const shown = (value: number): string => figureText(value, 3);
 
 /** What one piece weighs and how that was found, or `null`. */
 function pieceOf(part: LeafPart): { readonly weight: number; readonly says: string } | null {
@@ -79,7 +80,7 @@ export function weighParts(parts: readonly LeafPart[]): WeighedParts {
     return {
       name: part.name,
       weight,
-      because: `${shown(part.count)} x ${piece.says} = ${shown(weight, 1)} lb`,
+      because: `${shown(part.count)} x ${piece.says} = ${figureText(weight, 1)} lb`,
     };
   });
   return {

@@ -4,12 +4,13 @@
  */
 import { makeFinding, type Finding } from "../base/finding";
 import type { Pounds } from "../base/units";
+import { figureText } from "./figureText";
 import { loadFindings } from "./loadFindings";
 import type { InchPounds } from "./movingLoads";
 import type { LeafFault, TrackLoads } from "./trackLoads";
 
-/** To be shown wherever a load is shown. */
-export const loadCaution =
+/** Goes with every check. */
+const loadCaution =
   "A check of entered capacities, not a design. Loads, anchors, the track, its hangers and the " +
   "structure above belong to a licensed engineer; follow the supplier's instructions and local codes.";
 
@@ -49,13 +50,12 @@ export type CheckedLoads = {
   readonly checks: readonly LoadCheck[];
   readonly verdict: LoadVerdict;
   readonly findings: readonly Finding[];
+  /** To be shown wherever a load is shown. */
+  readonly caution: string;
 };
 
 /** The opening that findings name. */
 export type OpeningName = { readonly job: string; readonly mark: string };
-
-/** Figures as they are shown and compared in messages: at most three places. */
-const shown = (value: number): string => String(Number(value.toFixed(3)));
 
 /**
  * The worst of any verdicts: over before not checked before within. No check at all is not checked.
@@ -85,18 +85,30 @@ function checksOf(loads: TrackLoads, capacities: LoadCapacities): readonly LoadC
       check("trolley", `leaf ${leaf}, trolley ${trolley}`, "lb", load, capacities.trolley),
     ),
     ...loads.hangers.map(({ at, load }) =>
-      check("hanger", `hanger at ${shown(at)} in`, "lb", load, capacities.hanger),
+      check("hanger", `hanger at ${figureText(at, 3)} in`, "lb", load, capacities.hanger),
     ),
     ...loads.spans.map(({ from, to, moment }) =>
-      check("track", `span ${shown(from)} to ${shown(to)} in`, "in-lb", moment, capacities.track),
+      check(
+        "track",
+        `span ${figureText(from, 3)} to ${figureText(to, 3)} in`,
+        "in-lb",
+        moment,
+        capacities.track,
+      ),
     ),
     ...loads.joints.map(({ at, moment }) =>
-      check("joint", `joint at ${shown(at)} in`, "in-lb", moment, capacities.joint),
+      check("joint", `joint at ${figureText(at, 3)} in`, "in-lb", moment, capacities.joint),
     ),
     ...loads.spans.map(({ from, to, deflection }) => {
       const { deflectionOver } = capacities;
       const limit = deflectionOver === null ? null : (to - from) / deflectionOver;
-      return check("deflection", `span ${shown(from)} to ${shown(to)} in`, "in", deflection, limit);
+      return check(
+        "deflection",
+        `span ${figureText(from, 3)} to ${figureText(to, 3)} in`,
+        "in",
+        deflection,
+        limit,
+      );
     }),
   ];
 }
@@ -114,12 +126,12 @@ export function checkLoads(
   const about = { job, mark };
   if (loads === null) {
     const finding = makeFinding(loadFindings, "leaf-weight-not-known", about);
-    return { checks: [], verdict: "not checked", findings: [finding] };
+    return { checks: [], verdict: "not checked", findings: [finding], caution: loadCaution };
   }
   if ("code" in loads) {
     const values = { leaf: loads.leaf };
     const finding = makeFinding(loadFindings, "leaf-tips", { ...about, values });
-    return { checks: [], verdict: "over", findings: [finding] };
+    return { checks: [], verdict: "over", findings: [finding], caution: loadCaution };
   }
   const checks = checksOf(loads, capacities);
   const findings = checks
@@ -127,12 +139,12 @@ export function checkLoads(
     .map(({ kind, where, unit, load, capacity }) =>
       makeFinding(loadFindings, `${kind}-over-capacity`, {
         ...about,
-        found: `${shown(load ?? 0)} ${unit}`,
-        values: { where, capacity: `${shown(capacity ?? 0)} ${unit}` },
+        found: `${figureText(load ?? 0, 3)} ${unit}`,
+        values: { where, capacity: `${figureText(capacity ?? 0, 3)} ${unit}` },
       }),
     );
   if (loads.beyond > 0) {
-    const values = { beyond: shown(loads.beyond) };
+    const values = { beyond: figureText(loads.beyond, 3) };
     findings.push(makeFinding(loadFindings, "leaf-beyond-last-hanger", { ...about, values }));
   }
   const unchecked = loadKinds.filter((kind) =>
@@ -143,5 +155,5 @@ export function checkLoads(
     findings.push(makeFinding(loadFindings, "loads-not-checked", { ...about, values }));
   }
   const verdict = loads.beyond > 0 ? "over" : worstVerdict(checks.map((one) => one.verdict));
-  return { checks, verdict, findings };
+  return { checks, verdict, findings, caution: loadCaution };
 }

@@ -49,7 +49,13 @@ export type Quotation = QuotationTerms & {
   readonly salesTax: Cents | null;
   readonly priceWithTax: Cents;
   readonly alternates: readonly QuotedAlternate[];
+  readonly caution: string;
 };
+
+/** Stands on every quotation. */
+const quotationCaution =
+  "Install by the supplier's instructions and local codes. Doors on a way out, fire doors, loads and " +
+  "anchors belong to a licensed person and are not part of this offer unless it says so.";
 
 /**
  * Makes a quotation. Openings keep their order; those that are alike in all but the mark stay as
@@ -85,10 +91,6 @@ export function quotation(
     salesTax: chargesTax ? rolled.taxCharged : null,
     priceWithTax: rolled.priceWithTax,
     alternates: alternates.map(({ name, kind, addsPrice }) => ({ name, kind, addsPrice })),
+    caution: quotationCaution,
   };
 }
-
-/** To be printed on every quotation. */
-export const quotationCaution =
-  "Install by the supplier's instructions and local codes. Doors on a way out, fire doors, loads and " +
-  "anchors belong to a licensed person and are not part of this offer unless it says so.";

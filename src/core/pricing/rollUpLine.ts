@@ -1,14 +1,10 @@
 /** One line of a roll-up: an amount, and how it comes from a base and a rate. */
 import type { Cents, TenThousandths } from "../base/units";
 import type { Percent } from "./percent";
+import { directGroups } from "./rollUpInput";
 
 export const lineGroups = [
-  "material",
-  "freight",
-  "labour",
-  "equipment",
-  "subcontract",
-  "allowance",
+  ...directGroups,
   "overhead",
   "contingency",
   "tax",

@@ -1,5 +1,6 @@
 /** What a job's shipment weighs, pallets included, with whatever has no weight named. */
 import { pounds, type Pieces, type Pounds } from "../base/units";
+import { figureText } from "./figureText";
 
 /** A line of a job's list. `weight` is of all its pieces; `null` is not known. */
 export type ShippedLine = { readonly name: string; readonly weight: Pounds | null };
@@ -24,8 +25,6 @@ export type ShipmentWeight = {
   readonly because: string;
 };
 
-const shown = (value: number): string => String(Number(value.toFixed(1)));
-
 /** Weighs a shipment. `null` for pallets ships loose. Nothing to ship needs no pallet. */
 export function shipmentWeight(
   lines: readonly ShippedLine[],
@@ -36,7 +35,7 @@ export function shipmentWeight(
   const needed = rule === null ? 0 : Math.ceil(goods / rule.carries - 1e-6);
   const pallets = rule === null || goods === 0 ? 0 : Math.max(rule.least, needed);
   const palletWeight = pounds(pallets * (rule?.own ?? 0));
-  const loose = `${shown(goods)} lb of goods`;
+  const loose = `${figureText(goods, 1)} lb of goods`;
   return {
     goods,
     pallets,
@@ -46,7 +45,7 @@ export function shipmentWeight(
     because:
       rule === null || pallets === 0
         ? `${loose}, no pallets`
-        : `${loose} at ${shown(rule.carries)} lb a pallet: ${pallets} x ${shown(rule.own)} lb = ` +
-          `${shown(palletWeight)} lb, together ${shown(goods + palletWeight)} lb`,
+        : `${loose} at ${figureText(rule.carries, 1)} lb a pallet: ${pallets} x ${figureText(rule.own, 1)} lb = ` +
+          `${figureText(palletWeight, 1)} lb, together ${figureText(goods + palletWeight, 1)} lb`,
   };
 }

@@ -3,6 +3,7 @@
  * took. Suggestions only: a person accepts them one by one.
  */
 import { bagDifferences, type JobActuals } from "./actuals";
+import { figureText } from "./figureText";
 
 /** A kit-book row whose minutes may be suggested anew. */
 export type TimedRow = {
@@ -31,7 +32,6 @@ export type Suggestion = {
 /** How far off an estimate must be before anything is suggested: a twentieth. */
 export const leastDifference = 0.05;
 
-const shown = (value: number, places: number): string => String(Number(value.toFixed(places)));
 const jobsText = (count: number): string => (count === 1 ? "1 job" : `${count} jobs`);
 
 /**
@@ -47,8 +47,8 @@ export function suggestMinutes(
     if (share === null || Math.abs(share) < leastDifference) return [];
     const times = actual / estimated;
     const because =
-      `${name} took ${shown(actual, 0)} min where ${shown(estimated, 0)} min were estimated, ` +
-      `in ${jobsText(from.length)}: times ${shown(times, 2)}`;
+      `${name} took ${figureText(actual, 0)} min where ${figureText(estimated, 0)} min were estimated, ` +
+      `in ${jobsText(from.length)}: times ${figureText(times, 2)}`;
     return rows
       .filter(({ bag }) => bag === name)
       .map(({ row, item, minutes }): Suggestion => {
@@ -62,8 +62,8 @@ export function suggestMinutes(
 function timesText(minutes: string, times: number): string {
   const text = minutes.trim();
   const number = text === "" ? NaN : Number(text);
-  if (Number.isFinite(number)) return shown(number * times, 1);
-  return `(${text}) * ${shown(times, 2)}`;
+  if (Number.isFinite(number)) return figureText(number * times, 1);
+  return `(${text}) * ${figureText(times, 2)}`;
 }
 
 /**
@@ -94,7 +94,7 @@ export function suggestSpares(
     ];
     const because =
       `${all} used where ${counted} were counted, in ${jobsText(used.length)}; ` +
-      `the most in one was ${shown(most, 1)} % more`;
+      `the most in one was ${figureText(most, 1)} % more`;
     const [from, to] = [String(sparesPercent), String(percent)];
     return [{ kind: "spares", row: item, item, from, to, because }];
   });

@@ -169,6 +169,12 @@ describe("the check against capacities", () => {
     });
   });
 
+  test("comes with its caution, whatever it says", () => {
+    for (const loads of [null, loadsOf([leaf], track), { code: "leaf-tips", leaf: 1 } as const]) {
+      expect(checkLoads(loads, enough, opening).caution).toContain("licensed engineer");
+    }
+  });
+
   test.each([
     [["within", "not checked", "over"], "over"],
     [["within", "not checked"], "not checked"],

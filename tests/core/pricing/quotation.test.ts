@@ -47,6 +47,7 @@ describe("a quotation", () => {
       salesTax: rolled.taxCharged,
       priceWithTax: rolled.priceWithTax,
       alternates: [{ name: "With closers", kind: "option", addsPrice: alternates[0]?.addsPrice }],
+      caution: expect.stringContaining("local codes"),
     });
   });
 
@@ -101,6 +102,7 @@ describe("a quotation", () => {
       name: true,
       kind: true,
       addsPrice: true,
+      caution: true,
     };
     const found = new Set<string>();
     JSON.stringify(quoted, (key: string, value: unknown) => {
