@@ -20,7 +20,7 @@ const spanOf = (length: number) => ({ from: inches(0), to: inches(length) });
 const supports = (length: number) => [inches(0), inches(length)];
 
 describe("two equal moving loads on a simple beam", () => {
-  // AISC Steel Construction Manual, Table 3-23, two equal concentrated moving loads:
+  // AISC Steel Construction Manual, Table 3-23, two equal concentrated moving loads (from memory):
   // M = P / (2 l) (l - a / 2)^2 for a < 0.586 l, else P l / 4; R = P (2 - a / l).
   test.each([
     { load: 500, spacing: 24, span: 96, moment: 18_375, reaction: 875 },

@@ -30,13 +30,13 @@ describe("woven mesh", () => {
 
 describe("steel sections", () => {
   test("steel weighs 490 lb a cubic foot", () => {
-    // AISC Steel Construction Manual, weights of building materials: steel, 490 lb per cu ft.
+    // AISC Steel Construction Manual, weights of building materials: steel, 490 lb per cu ft (value from memory).
     const foot = sectionPerFoot({ kind: "area", squareInches: 144 });
     expect(Math.round(foot)).toBe(490);
   });
 
   test.each([
-    // AISC Table 1-7, weight per foot of angles; square corners make them a little light or heavy.
+    // AISC Table 1-7, weight per foot of angles (values from memory); fillets make up the rest.
     { legs: [2, 2], thickness: 0.25, published: 3.19 },
     { legs: [1.5, 1.5], thickness: 0.25, published: 2.34 },
     { legs: [3, 2], thickness: 0.25, published: 4.1 },
@@ -51,7 +51,7 @@ describe("steel sections", () => {
   });
 
   test.each([
-    // ASME B36.10M, plain-end weight per foot of pipe.
+    // ASME B36.10M, plain-end weight per foot of pipe (values from memory).
     { name: "1 in schedule 40", outside: 1.315, thickness: 0.133, published: 1.68 },
     { name: "2 in schedule 40", outside: 2.375, thickness: 0.154, published: 3.66 },
   ])("pipe of $name weighs $published lb a foot", ({ outside, thickness, published }) => {
