@@ -18,7 +18,8 @@ export function slotText(take: Take, slot: number, row: number, show: ShowLength
 }
 
 /** A number without the tail that binary fractions leave: 0.30000000000000004 is `0.3`. */
-export const numberText = (value: number): string => String(Number(value.toPrecision(12)));
+export const numberText = (value: number): string =>
+  String(Number.isInteger(value) ? value : Number(value.toPrecision(12)));
 
 /** What the slots hold, with their names: `width = 8'-0", panels = 2`. */
 export const slotsText = (

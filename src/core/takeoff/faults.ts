@@ -1,5 +1,5 @@
 /** Formula errors of one take as findings about the opening and the cell that caused them. */
-import { makeFinding, type Finding, type FindingDetails } from "../base/finding";
+import { makeFinding, type Finding } from "../base/finding";
 import type { FormulaError } from "../formulas/value";
 import type { BookFormula } from "../kitbook/kitBook";
 import { slotsText, type ShowLength } from "./describe";
@@ -31,7 +31,10 @@ export function errorReporter(take: Take, show: ShowLength, report: Report): Rep
 }
 
 /** The place, job and mark of a finding about what a formula says of an opening, by row. */
-export function aboutFormula(take: Take, formula: BookFormula): (row: number) => FindingDetails {
+export function aboutFormula(
+  take: Take,
+  formula: BookFormula,
+): (row: number) => Pick<Finding, "place" | "job" | "mark"> {
   const cellOf = cellFinder(take, formula);
   return (row) => {
     const { job, mark } = openingAt(take, row);

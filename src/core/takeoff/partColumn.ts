@@ -1,23 +1,25 @@
 /** One part of the kit book over a column of openings. */
 import { makeFinding } from "../base/finding";
 import { inches, isPieces, type Inches } from "../base/units";
-import { isFormulaError, type Value } from "../formulas/value";
+import { isFormulaError, type FormulaValue, type Value } from "../formulas/value";
 import type { BookFormula, CompiledPart } from "../kitbook/kitBook";
 import { describeSource } from "./describe";
 import { aboutFormula, type Report, type ReportError } from "./faults";
 import { isTrue } from "./truth";
-import type { Take } from "./take";
+import { valuesOf, type Take } from "./take";
 import { takeOffFindings } from "./takeOffFindings";
 
 /** What is counted: an item, and the size it comes in. One object for all openings that need it. */
 export type Piece = { readonly item: string; readonly size: readonly Inches[] };
 
-/** The column of one part; `pieces[row]` stands where `quantities[row]` is above zero. */
+/**
+ * One part for every opening. `each` is for one opening: a number where all need the same, else by
+ * row, zero where the part is not needed or cannot be counted. `piece` is one for all, or by row.
+ */
 export type PartColumn = {
   readonly part: CompiledPart;
-  /** For one opening, by row; zero where the part is not needed or cannot be counted. */
-  readonly quantities: readonly number[];
-  readonly pieces: readonly (Piece | undefined)[];
+  readonly each: number | readonly number[];
+  readonly piece: Piece | readonly (Piece | undefined)[];
 };
 
 const noSize: readonly Inches[] = [];
@@ -33,17 +35,14 @@ export function partColumn(
   report: Report,
   reportError: ReportError,
 ): PartColumn {
-  const { columns } = take;
   const count = take.openings.length;
-  const quantities = new Array<number>(count).fill(0);
-  const found = new Array<Piece | undefined>(count).fill(undefined);
   const itemFormula = part.item.kind === "formula" ? part.item.formula : null;
   const sizeFormulas = sizeFormulasOf(part);
   const sameForAll: Piece | null =
     part.item.kind === "code" && sizeFormulas.length === 0
       ? { item: part.item.code, size: noSize }
       : null;
-  const known = new Map<string, Piece>();
+  const known = new Map<string | number, Piece>();
   const refuse = (
     row: number,
     code: keyof typeof takeOffFindings,
@@ -59,57 +58,76 @@ export function partColumn(
       }),
     );
 
-  /** The value of a formula that passes `isRight`; `null`, once reported, where it does not. */
-  const valueOf = <Right extends Value>(
+  /** The value for a row that passes `isRight`; `null`, once reported, where it does not. */
+  const checked = <Right extends Value>(
     row: number,
     formula: BookFormula,
+    value: FormulaValue,
     isRight: (value: Value) => value is Right,
     code: keyof typeof takeOffFindings,
   ): Right | null => {
-    const value = formula.compiled.evaluate(columns, row);
     if (isFormulaError(value)) reportError(row, formula, value);
     else if (isRight(value)) return value;
     else refuse(row, code, formula, value);
     return null;
   };
+  const valueAt = (formula: BookFormula, row: number): FormulaValue =>
+    valuesOf(take, formula)[row] ?? null;
 
   /** The item and size for an opening; `null`, once reported, where one of them cannot be had. */
   const pieceAt = (row: number): Piece | null => {
     let item = part.item.kind === "code" ? part.item.code : "";
     if (itemFormula !== null) {
-      const code = valueOf(row, itemFormula, isCode, "item-not-named");
+      const code = checked(row, itemFormula, valueAt(itemFormula, row), isCode, "item-not-named");
       if (code === null) return null;
       item = String(code).trim();
     }
     const size: Inches[] = [];
     for (const formula of sizeFormulas) {
-      const length = valueOf(row, formula, isLength, "size-not-a-length");
+      const length = checked(row, formula, valueAt(formula, row), isLength, "size-not-a-length");
       if (length !== null) size.push(toSize(length));
     }
     if (size.length < sizeFormulas.length) return null;
-    const key = pieceKey(item, size);
+    const [only] = size;
+    // Building a key's text for each opening would cost more than all the rest of the row.
+    const isOneLength = itemFormula === null && size.length === 1 && only !== undefined;
+    const key = isOneLength ? only : size.length === 0 ? item : pieceKey(item, size);
     const piece = known.get(key) ?? { item, size };
     known.set(key, piece);
     return piece;
   };
 
+  const constant = part.quantity.compiled.constant;
+  const isConstant = typeof constant === "number" && isPieces(constant);
+  if (isConstant && part.when === null && sameForAll !== null) {
+    return { part, each: constant, piece: sameForAll };
+  }
+  const needed = part.when === null ? null : valuesOf(take, part.when);
+  const quantities = isConstant ? null : valuesOf(take, part.quantity);
+  const each = new Array<number>(count).fill(0);
+  const found = sameForAll === null ? new Array<Piece | undefined>(count).fill(undefined) : null;
   for (let row = 0; row < count; row += 1) {
-    if (part.when !== null) {
-      const needed = part.when.compiled.evaluate(columns, row);
-      if (isFormulaError(needed)) {
-        reportError(row, part.when, needed);
+    if (part.when !== null && needed !== null) {
+      const answer = needed[row] ?? null;
+      if (isFormulaError(answer)) {
+        reportError(row, part.when, answer);
         continue;
       }
-      if (!isTrue(needed)) continue;
+      if (!isTrue(answer)) continue;
     }
-    const quantity = valueOf(row, part.quantity, isWhole, "quantity-not-whole");
-    if (quantity === null || quantity === 0) continue;
-    const piece = sameForAll ?? pieceAt(row);
-    if (piece === null) continue;
-    found[row] = piece;
-    quantities[row] = quantity;
+    const quantity =
+      quantities === null
+        ? constant
+        : checked(row, part.quantity, quantities[row] ?? null, isWhole, "quantity-not-whole");
+    if (typeof quantity !== "number" || quantity === 0) continue;
+    if (found !== null) {
+      const piece = pieceAt(row);
+      if (piece === null) continue;
+      found[row] = piece;
+    }
+    each[row] = quantity;
   }
-  return { part, quantities, pieces: found };
+  return { part, each, piece: sameForAll ?? found ?? [] };
 }
 
 const isWhole = (value: Value): value is number => typeof value === "number" && isPieces(value);

@@ -1,7 +1,12 @@
 /** The openings of one type with every size worked out, and a count that points into them. */
 import type { CellPlace } from "../base/cell";
 import { pieces, type Pieces } from "../base/units";
-import { isFormulaError, type FormulaColumns, type FormulaValue } from "../formulas/value";
+import {
+  blankColumn,
+  isFormulaError,
+  type FormulaColumns,
+  type FormulaValue,
+} from "../formulas/value";
 import type { BookFormula, CompiledPart, OpeningType } from "../kitbook/kitBook";
 import type { Opening } from "../openings/opening";
 
@@ -9,7 +14,20 @@ export type Take = {
   readonly type: OpeningType;
   readonly openings: readonly Opening[];
   readonly columns: FormulaColumns;
+  /** Formulas that have run over all openings, by text: rows of the book often share one. */
+  readonly evaluated: Map<string, readonly FormulaValue[]>;
 };
+
+/** The values of one of the type's formulas for every opening. */
+export function valuesOf(take: Take, { text, compiled }: BookFormula): readonly FormulaValue[] {
+  const known = take.evaluated.get(text);
+  if (known !== undefined) return known;
+  const count = take.openings.length;
+  const values = blankColumn(count);
+  for (let row = 0; row < count; row += 1) values[row] = compiled.evaluate(take.columns, row);
+  take.evaluated.set(text, values);
+  return values;
+}
 
 /** One part of one opening. Its reason is worked out on demand by `explainCount`. */
 export type Count = {
@@ -22,21 +40,21 @@ export type Count = {
 };
 
 /**
- * The counts of one part as two columns: opening `rows[i]` needs `each[i]`. Hundreds of thousands of
- * counts are kept this way; `countsIn` makes objects of them.
+ * The counts of one part as two columns: opening `rows[i]` needs `each[i]`, or `each` where all need
+ * the same. Hundreds of thousands of counts are kept this way; `countsIn` makes objects of them.
  */
 export type CountColumn = {
   readonly take: Take;
   readonly part: CompiledPart;
   readonly rows: readonly number[];
-  readonly each: readonly number[];
+  readonly each: number | readonly number[];
 };
 
 /** The counts of several columns, one after the other. */
 export function* countsIn(columns: readonly CountColumn[]): Generator<Count, void, undefined> {
   for (const { take, part, rows, each } of columns) {
     for (const [index, row] of rows.entries()) {
-      yield { take, row, part, each: pieces(each[index] ?? 0) };
+      yield { take, row, part, each: pieces(typeof each === "number" ? each : (each[index] ?? 0)) };
     }
   }
 }

@@ -1,7 +1,7 @@
 /** Openings through the kit book -> one list of lines per job, with every reason kept. */
 import type { Finding } from "../base/finding";
 import { pieces, type Inches, type Pieces } from "../base/units";
-import { openingTypeNamed, type CompiledPart, type KitBook } from "../kitbook/kitBook";
+import { openingTypeNamed, type KitBook } from "../kitbook/kitBook";
 import type { Opening } from "../openings/opening";
 import type { ShowLength } from "./describe";
 import { pieceKey, type PartColumn, type Piece } from "./partColumn";
@@ -67,10 +67,11 @@ export function takeOff(book: KitBook, openings: readonly Opening[], show: ShowL
     if (type === undefined) throw new RangeError(`The kit book has no opening type ${name}`);
     const result = takeOffType(book, type, ofType, remembered);
     const jobOfRow = ofType.map((opening) => jobOf.get(opening));
+    const groups = groupRows(result, jobOfRow);
     takes.push(result.take);
     for (const finding of result.findings) findings.push(finding);
     for (const row of result.stopped) jobOfRow[row]?.stopped.push(openingAt(result.take, row));
-    for (const column of result.columns) addColumn(result, column, jobOfRow);
+    for (const column of result.columns) addColumn(result.take, column, groups);
   }
   return { jobs: [...jobs.values()].map(finishJob), takes, findings };
 }
@@ -88,12 +89,11 @@ function remember(show: ShowLength): ShowLength {
 /** Jobs are the same job in any case and with spaces doubled. */
 export const jobKey = (job: string): string => job.trim().replace(/\s+/g, " ").toLowerCase();
 
-type CountDraft = { readonly rows: number[]; readonly each: number[] };
 type LineDraft = {
   readonly item: string;
   readonly size: readonly Inches[];
   quantity: number;
-  readonly counts: (CountDraft & Pick<CountColumn, "take" | "part">)[];
+  readonly counts: CountColumn[];
 };
 type JobDraft = {
   readonly job: string;
@@ -112,35 +112,66 @@ function byType(openings: readonly Opening[]): ReadonlyMap<string, readonly Open
   return groups;
 }
 
-type Draft = { readonly line: LineDraft; readonly counts: CountDraft };
-type Drafts = Map<JobDraft, Draft>;
+/** The rows of a take that are counted for one job, and how many alike they stand for in all. */
+type RowGroup = { readonly job: JobDraft; readonly rows: number[]; alike: number };
 
-function newDraft(line: LineDraft, take: Take, part: CompiledPart): Draft {
-  const counts = { take, part, rows: [], each: [] };
-  line.counts.push(counts);
-  return { line, counts };
+function groupRows(
+  { take, stopped }: TypeTakeOff,
+  jobOfRow: readonly (JobDraft | undefined)[],
+): readonly RowGroup[] {
+  const groups = new Map<JobDraft, RowGroup>();
+  for (const [row, job] of jobOfRow.entries()) {
+    if (job === undefined || stopped.has(row)) continue;
+    const group = groups.get(job) ?? { job, rows: [], alike: 0 };
+    group.rows.push(row);
+    group.alike += openingAt(take, row).quantity;
+    groups.set(job, group);
+  }
+  return [...groups.values()];
 }
 
 /** Adds the counts of one part to the lines of the jobs. */
-function addColumn(
-  { take, stopped }: TypeTakeOff,
-  { part, quantities, pieces: found }: PartColumn,
-  jobOfRow: readonly (JobDraft | undefined)[],
+function addColumn(take: Take, column: PartColumn, groups: readonly RowGroup[]): void {
+  const { part, each, piece } = column;
+  for (const { job, rows, alike } of groups) {
+    if (typeof each === "number" && "item" in piece) {
+      if (each === 0) continue;
+      const line = lineFor(job, piece);
+      line.counts.push({ take, part, rows, each });
+      line.quantity += each * alike;
+    } else {
+      addRows(take, column, job, rows);
+    }
+  }
+}
+
+function addRows(
+  take: Take,
+  { part, each, piece }: PartColumn,
+  job: JobDraft,
+  rows: readonly number[],
 ): void {
-  // A piece is one object for all rows that need it, so that its line is looked up once a job.
-  const drafts = new Map<Piece, Drafts>();
-  for (let row = 0; row < quantities.length; row += 1) {
-    const each = quantities[row] ?? 0;
-    const piece = found[row];
-    const job = jobOfRow[row];
-    if (each === 0 || piece === undefined || job === undefined || stopped.has(row)) continue;
-    const byJob: Drafts = drafts.get(piece) ?? new Map<JobDraft, Draft>();
-    const draft = byJob.get(job) ?? newDraft(lineFor(job, piece), take, part);
-    if (byJob.size === 0) drafts.set(piece, byJob);
-    byJob.set(job, draft);
-    draft.counts.rows.push(row);
-    draft.counts.each.push(each);
-    draft.line.quantity += each * openingAt(take, row).quantity;
+  type Counts = { readonly line: LineDraft; readonly rows: number[]; readonly each: number[] };
+  // A piece is one object for all rows that need it, and neighbours often need the same.
+  const known = new Map<Piece, Counts>();
+  let last: Piece | null = null;
+  let counts: Counts | undefined;
+  for (const row of rows) {
+    const quantity = typeof each === "number" ? each : (each[row] ?? 0);
+    const needed = "item" in piece ? piece : piece[row];
+    if (quantity === 0 || needed === undefined) continue;
+    if (needed !== last || counts === undefined) {
+      last = needed;
+      counts = known.get(needed);
+      if (counts === undefined) {
+        counts = { line: lineFor(job, needed), rows: [], each: [] };
+        counts.line.counts.push({ take, part, rows: counts.rows, each: counts.each });
+        known.set(needed, counts);
+      }
+    }
+    counts.rows.push(row);
+    counts.each.push(quantity);
+    counts.line.quantity += quantity * openingAt(take, row).quantity;
   }
 }
 

@@ -2,11 +2,6 @@
 import type { FindingTable } from "../base/finding";
 
 export const takeOffFindings = {
-  limit: {
-    level: "stop",
-    says: "{message}",
-    todo: "",
-  },
   "size-missing": {
     level: "stop",
     says: "Not counted: {error}.",

@@ -2,7 +2,7 @@
  * All openings of one type through their part of the kit book: row by row of the book over columns
  * of openings, so that each formula is fetched once and runs over all of them.
  */
-import { makeFinding, type Finding } from "../base/finding";
+import type { Finding } from "../base/finding";
 import { isPieces } from "../base/units";
 import {
   blankColumn,
@@ -13,11 +13,10 @@ import {
 } from "../formulas/value";
 import type { CompiledSize, KitBook, OpeningType } from "../kitbook/kitBook";
 import type { Opening } from "../openings/opening";
-import { describeSource, messageText, slotsText, type ShowLength } from "./describe";
+import { messageText, slotsText, type ShowLength } from "./describe";
 import { aboutFormula, errorReporter, type Report, type ReportError } from "./faults";
 import { partColumn, type PartColumn } from "./partColumn";
-import type { Take } from "./take";
-import { takeOffFindings } from "./takeOffFindings";
+import { valuesOf, type Take } from "./take";
 import { isTrue } from "./truth";
 
 export type TypeTakeOff = {
@@ -54,7 +53,9 @@ export function takeOffType(
 
 /** Fills the slots: fields from the openings, then each size in the order in which they need each other. */
 export function workOutSizes(book: KitBook, type: OpeningType, openings: readonly Opening[]): Take {
-  const columns = book.fields.map((field) => {
+  const read = slotsReadBy(type);
+  const columns = book.fields.map((field, slot) => {
+    if (!read.has(slot)) return [];
     const column = blankColumn(openings.length);
     // A blank length must never count as zero inches.
     const blank =
@@ -64,7 +65,25 @@ export function workOutSizes(book: KitBook, type: OpeningType, openings: readonl
     return column;
   });
   for (const size of type.sizes) columns[size.slot] = sizeColumn(size, columns, openings.length);
-  return { type, openings, columns };
+  return { type, openings, columns, evaluated: new Map() };
+}
+
+/** The slots that any formula or message of a type reads; a column that nobody reads is left empty. */
+function slotsReadBy({ sizes, parts, limits }: OpeningType): ReadonlySet<number> {
+  const formulas = [
+    ...sizes.map((size) => size.formula),
+    ...limits.map((limit) => limit.when),
+    ...parts.flatMap(({ item, size, quantity, when, cutLength, minutes, step }) => [
+      ...(item.kind === "formula" ? [item.formula] : []),
+      ...size,
+      quantity,
+      ...[when, cutLength, minutes, step].filter((formula) => formula !== null),
+    ]),
+  ];
+  const said = limits.flatMap(({ message }) =>
+    message.flatMap((piece) => (piece.kind === "value" ? [piece.slot] : [])),
+  );
+  return new Set([...formulas.flatMap(({ compiled }) => compiled.slots), ...said]);
 }
 
 function sizeColumn(size: CompiledSize, columns: FormulaColumns, count: number): FormulaValue[] {
@@ -89,21 +108,18 @@ function asUnit(size: CompiledSize, value: FormulaValue): FormulaValue {
 }
 
 function checkLimits(take: Take, show: ShowLength, report: Report, reportError: ReportError): void {
-  for (const { when, level, message, source } of take.type.limits) {
+  for (const { when, level, message } of take.type.limits) {
     const about = aboutFormula(take, when);
-    for (let row = 0; row < take.openings.length; row += 1) {
-      const fires = when.compiled.evaluate(take.columns, row);
+    for (const [row, fires] of valuesOf(take, when).entries()) {
       if (isFormulaError(fires)) reportError(row, when, fires);
       else if (isTrue(fires)) {
-        report(
-          row,
-          makeFinding(takeOffFindings, "limit", {
-            ...about(row),
-            found: slotsText(take, when.compiled.slots, row, show),
-            values: { message: messageText(take, message, row, show), row: describeSource(source) },
-            level,
-          }),
-        );
+        report(row, {
+          code: "limit",
+          level,
+          found: slotsText(take, when.compiled.slots, row, show),
+          message: messageText(take, message, row, show),
+          ...about(row),
+        });
       }
     }
   }
