@@ -39,20 +39,28 @@ import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import { embeddedWorkbook, type EmbeddedWorkbook } from "./embeddedWorkbook";
 import { startEngine, type Engine, type PluginChoice } from "./engine";
 import { AdoptedThemeStyles } from "./themeStyles";
+import { recalculateFunctions, registerFunctions, type GridFunction } from "./worksheetFunctions";
 
 /** The grid as it stands on the page. */
 export type GridScreen = {
   readonly engine: Engine;
   readonly workbook: EmbeddedWorkbook;
   readonly setDark: (dark: boolean) => void;
+  /** Works out anew every cell that uses one of the functions. */
+  readonly recalculate: () => void;
   readonly dispose: () => void;
+};
+
+export type ScreenOptions = {
+  readonly start: WorkbookSnapshot;
+  readonly functions: readonly GridFunction[];
+  readonly dark: boolean;
 };
 
 /** Puts the grid into `container`, which it fills, with `start` open in it. */
 export function openScreen(
   container: HTMLElement,
-  start: WorkbookSnapshot,
-  dark: boolean,
+  { start, functions, dark }: ScreenOptions,
 ): GridScreen {
   const engine = startEngine({
     before: [
@@ -79,6 +87,7 @@ export function openScreen(
       locales: { [LocaleType.EN_US]: words },
     },
   });
+  registerFunctions(engine, functions);
   const workbook = embeddedWorkbook(engine, start, {
     scrollTo: (row, column) => {
       const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
@@ -89,6 +98,7 @@ export function openScreen(
     engine,
     workbook,
     setDark: (next) => engine.injector.get(ThemeService).setDarkMode(next),
+    recalculate: () => recalculateFunctions(engine, functions),
     dispose: () => engine.univer.dispose(),
   };
 }

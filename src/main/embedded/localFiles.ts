@@ -1,8 +1,13 @@
 /** Files of the person's own disk, read and written in the browser. */
-import { err } from "../../core/base/result";
+import { openFile } from "../../adapters/xlsx/openFile";
+import { snapshotBytes } from "../../adapters/xlsx/snapshotBytes";
+import { err, ok } from "../../core/base/result";
 import type { WorkbookFiles } from "./workbookFiles";
 
 export const localFiles: WorkbookFiles = {
-  read: (name) => Promise.resolve(err(`Nothing here reads files like ${name} yet.`)),
-  write: () => Promise.reject(new Error("Nothing here writes files yet.")),
+  read: (name, bytes) => {
+    const opened = openFile(bytes, name);
+    return opened.ok ? ok(opened.value.snapshot()) : err(opened.error.message);
+  },
+  write: (snapshot) => snapshotBytes(snapshot),
 };

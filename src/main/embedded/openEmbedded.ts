@@ -5,6 +5,7 @@
 import type { GridScreen } from "../../adapters/embedded/screen";
 import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import { firstWorkbook } from "./firstWorkbook";
+import { gridFunctions } from "./gridFunctions";
 import { keepWhileChanging, openKeptWorkbook, type Keeping } from "./keepWork";
 import { buildPage, type PageParts } from "./pageParts";
 import { mountPane } from "./pane";
@@ -20,13 +21,15 @@ export async function openEmbedded(body: HTMLElement, files: WorkbookFiles): Pro
     openKeptWorkbook(page.warn),
   ]);
   const before = await kept.read();
-  const start = before ?? (await firstWorkbook());
+  const start = before ?? firstWorkbook();
   const dark = matchMedia("(prefers-color-scheme: dark)");
-  const screen = openScreen(page.grid, start, dark.matches);
+  const { functions, connect } = gridFunctions();
+  const screen = openScreen(page.grid, { start, functions, dark: dark.matches });
   dark.addEventListener("change", () => screen.setDark(dark.matches));
   page.setName(start.name);
   page.say(before === null ? "" : "Your work from last time.");
   const keeping = keepWhileChanging(screen.workbook, kept, before !== null, page.say);
+  await connect(screen.workbook, screen.recalculate);
   mountPane(page.pane, screen.workbook);
   connectFiles(page, screen, keeping, files);
   return screen;
@@ -53,7 +56,7 @@ function connectFiles(
         })
       : Promise.resolve(true);
   const openFile = async (file: File): Promise<void> => {
-    const read = await files.read(file.name, new Uint8Array(await file.arrayBuffer()));
+    const read = files.read(file.name, new Uint8Array(await file.arrayBuffer()));
     if (!read.ok) {
       page.warn(`${file.name} was not opened. ${read.error}`);
       return;
@@ -71,8 +74,7 @@ function connectFiles(
   const saveFile = async (): Promise<void> => {
     await workbook.calculated();
     const snapshot = workbook.snapshot();
-    const bytes = await files.write(snapshot);
-    download(bytes, xlsxName(snapshot.name));
+    download(files.write(snapshot), xlsxName(snapshot.name));
     keeping.savedToFile();
     page.say(`Saved ${xlsxName(snapshot.name)}.`);
   };
@@ -84,8 +86,7 @@ function connectFiles(
       no: "Keep my work",
     });
     if (!sure) return;
-    const first = await firstWorkbook();
-    show(first);
+    show(firstWorkbook());
     await keeping.forget();
     page.say("Started over.");
   };

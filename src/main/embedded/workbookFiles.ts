@@ -4,7 +4,7 @@ import type { WorkbookSnapshot } from "../../workbook/snapshot";
 
 export type WorkbookFiles = {
   /** Reads an .xlsx or .csv file; the fault is plain words. */
-  readonly read: (name: string, bytes: Uint8Array) => Promise<Result<WorkbookSnapshot, string>>;
+  readonly read: (name: string, bytes: Uint8Array) => Result<WorkbookSnapshot, string>;
   /** The workbook as an .xlsx file. */
-  readonly write: (snapshot: WorkbookSnapshot) => Promise<Uint8Array>;
+  readonly write: (snapshot: WorkbookSnapshot) => Uint8Array;
 };

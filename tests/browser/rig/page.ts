@@ -14,7 +14,8 @@ sheet.replaceSync("body { margin: 0 } .grid { height: 100vh }");
 document.adoptedStyleSheets.push(sheet);
 document.body.append(container);
 
-const screen = openScreen(container, rigSnapshot({ sheets: [{ name: "Sheet one" }] }), false);
+const start = rigSnapshot({ sheets: [{ name: "Sheet one" }] });
+const screen = openScreen(container, { start, functions: [], dark: false });
 let rig = gridRig(screen.engine, { sheets: [{ name: "Sheet one" }] });
 let stopWatching: (() => Promise<void>) | null = null;
 

@@ -1,0 +1,83 @@
+/**
+ * The counter that worksheet functions ask, kept up with the workbook: they cannot wait for a
+ * reading, and their answers change with the kit book, the items and the settings.
+ */
+import { readInputs, type Inputs } from "../app/inputs";
+import { openingCounter, type OpeningCounter } from "../app/oneOpening";
+import { defaultSettings, readSettings, type Settings } from "../app/settings";
+import { starterItems } from "../core/kitbook/starter/items";
+import { starterKitBook } from "../core/kitbook/starter/starterKitBook";
+import type { Workbook, WorkbookChange } from "../workbook/workbook";
+
+export type LiveCounter = {
+  /** The counter as of now; by the starter kit book until the workbook has been read. */
+  readonly counter: () => OpeningCounter;
+  readonly stop: () => Promise<void>;
+};
+
+/** Long enough for a person to go on typing, short enough not to be noticed. */
+const pause = 400;
+
+/** Calls `onNew` each time that answers may have changed. */
+export async function liveCounter(workbook: Workbook, onNew: () => void): Promise<LiveCounter> {
+  let counter = openingCounter(starterInputs, defaultSettings);
+  let basis = basisOf(starterInputs, defaultSettings);
+  let schedules: ReadonlySet<string> = new Set();
+  let timer: ReturnType<typeof setTimeout> | null = null;
+
+  const read = async (): Promise<void> => {
+    const settings = await readSettings(workbook);
+    const inputs = await readInputs(workbook, settings);
+    if (!inputs.ok) return;
+    schedules = new Set(inputs.value.readings.map(({ schedule }) => schedule.sheet));
+    const next = basisOf(inputs.value, settings);
+    if (next === basis) return;
+    basis = next;
+    counter = openingCounter(inputs.value, settings);
+    onNew();
+  };
+  const readSoon = (): void => {
+    if (timer !== null) clearTimeout(timer);
+    timer = setTimeout(() => {
+      // A host that cannot be read now is read at the next change; the answers stay as they are.
+      read().catch(() => undefined);
+    }, pause);
+  };
+  const stopWatching = await workbook.watch((change: WorkbookChange) => {
+    // What is typed into a schedule changes no answer.
+    const matters =
+      change.kind === "cells" ? !schedules.has(change.sheet) : change.kind === "sheets";
+    if (matters) readSoon();
+  });
+  await read();
+  return {
+    counter: () => counter,
+    stop: () => {
+      if (timer !== null) clearTimeout(timer);
+      return stopWatching();
+    },
+  };
+}
+
+const starterInputs: Inputs = {
+  readings: [],
+  schedules: [],
+  source: null,
+  sources: [],
+  scheduleSources: [],
+  kitBook: starterKitBook,
+  hasOwnKitBook: false,
+  items: starterItems,
+  hasOwnItems: false,
+  hasItemsSheet: false,
+  findings: [],
+};
+
+/** What the answers hang on, as text to compare. */
+const basisOf = ({ kitBook, items, schedules }: Inputs, settings: Settings): string =>
+  JSON.stringify([
+    kitBook,
+    items,
+    settings,
+    schedules.map(({ otherHeadings }) => Object.values(otherHeadings)),
+  ]);
