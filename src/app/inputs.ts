@@ -1,7 +1,7 @@
 /** Finds what a workbook holds: its schedules, its own kit book, its items table. */
 import type { Block } from "../core/base/cell";
 import { makeFinding, type Finding, type FindingTable } from "../core/base/finding";
-import { err, ok, type Result } from "../core/base/result";
+import { ok, type Result } from "../core/base/result";
 import type { KitBookRows } from "../core/kitbook/rows";
 import { starterItems } from "../core/kitbook/starter/items";
 import { starterKitBook } from "../core/kitbook/starter/starterKitBook";
@@ -13,6 +13,7 @@ import { scheduleLikeness } from "../tables/scheduleLayout";
 import { readSchedule, type ScheduleReading } from "../tables/scheduleTable";
 import type { Source, Workbook, WorkbookFault } from "../workbook/workbook";
 import type { Settings } from "./settings";
+import { readBlocks, sameSource, type SourceBlock } from "./sourceBlocks";
 
 export const inputFindings = {
   "starter-kit-book": {
@@ -33,6 +34,10 @@ export type Inputs = {
   readonly schedules: readonly Schedule[];
   /** The schedule that was read first: where the pane says that openings come from. */
   readonly source: Source | null;
+  /** Every sheet and table that could be a schedule. */
+  readonly sources: readonly Source[];
+  /** Those that are read as schedules. */
+  readonly scheduleSources: readonly Source[];
   readonly kitBook: KitBookRows;
   readonly hasOwnKitBook: boolean;
   readonly items: readonly ItemRow[];
@@ -59,55 +64,62 @@ export async function readInputs(
   settings: Settings,
   others: OtherInputs = {},
 ): Promise<Result<Inputs, WorkbookFault>> {
-  const blocks = await readBlocks(workbook);
+  const blocks = await readBlocks(await workbook.sheets(), (source) => workbook.read(source));
   if (!blocks.ok) return blocks;
-  const all = blocks.value;
+  const found = findInputs(blocks.value, settings, others);
+  const readings = found.chosen.map(({ block }) => readSchedule(block, settings.columns));
+  return ok(gatherInputs(found, readings, others));
+}
 
-  const found = others.kitBook ?? readKitBook(all.map(({ block }) => block));
-  const ownItems = others.items ?? firstItems(all);
-  const chosen = schedulesIn(all, settings);
-  const readings = chosen.map(({ block }) => readSchedule(block, settings.columns));
+/** What a workbook's blocks are, before the rows of the schedules are read. */
+export type FoundInputs = {
+  readonly blocks: readonly SourceBlock[];
+  /** Those that are read as schedules. */
+  readonly chosen: readonly SourceBlock[];
+  /** `null` where the workbook has none of its own. */
+  readonly kitBook: KitBookReading | null;
+  /** `null` where the workbook has none of its own. */
+  readonly items: readonly ItemRow[] | null;
+};
+
+/** `readBook` may answer from memory. */
+export const findInputs = (
+  blocks: readonly SourceBlock[],
+  settings: Settings,
+  others: OtherInputs = {},
+  readBook: typeof readKitBook = readKitBook,
+): FoundInputs => ({
+  blocks,
+  chosen: schedulesIn(blocks, settings),
+  kitBook: others.kitBook ?? readBook(blocks.map(({ block }) => block)),
+  items: others.items ?? firstItems(blocks),
+});
+
+/** What was found, with the reading of each chosen block. */
+export function gatherInputs(
+  { blocks, chosen, kitBook, items }: FoundInputs,
+  readings: readonly Result<ScheduleReading, Finding>[],
+  others: OtherInputs = {},
+): Inputs {
   const read = readings.flatMap((reading) => (reading.ok ? [reading.value] : []));
-  const findings = [
-    ...readings.flatMap((reading) => (reading.ok ? reading.value.findings : [reading.error])),
-    ...(found?.findings ?? []),
-    ...(found === null ? [makeFinding(inputFindings, "starter-kit-book", {})] : []),
-    ...(ownItems === null ? [makeFinding(inputFindings, "starter-prices", {})] : []),
-  ];
-  return ok({
+  return {
     readings: read,
     schedules: read.map((reading) => reading.schedule),
     source: chosen[0]?.source ?? null,
-    kitBook: found?.rows ?? starterKitBook,
-    hasOwnKitBook: found !== null,
-    items: ownItems ?? starterItems,
-    hasOwnItems: ownItems !== null,
-    hasItemsSheet: ownItems !== null && others.items === undefined,
-    findings,
-  });
-}
-
-/** A block with where it was read. */
-export type SourceBlock = { readonly source: Source; readonly block: Block };
-
-/** Every visible sheet of the person's, and every table on it. */
-async function readBlocks(
-  workbook: Workbook,
-): Promise<Result<readonly SourceBlock[], WorkbookFault>> {
-  const blocks: SourceBlock[] = [];
-  for (const sheet of await workbook.sheets()) {
-    if (!sheet.visible || sheet.mark !== null) continue;
-    const sources: readonly Source[] = [
-      ...sheet.tables.map((table): Source => ({ kind: "table", table })),
-      { kind: "sheet", sheet: sheet.name },
-    ];
-    for (const source of sources) {
-      const block = await workbook.read(source);
-      if (!block.ok) return err(block.error);
-      blocks.push({ source, block: block.value });
-    }
-  }
-  return ok(blocks);
+    sources: blocks.map(({ source }) => source),
+    scheduleSources: chosen.map(({ source }) => source),
+    kitBook: kitBook?.rows ?? starterKitBook,
+    hasOwnKitBook: kitBook !== null,
+    items: items ?? starterItems,
+    hasOwnItems: items !== null,
+    hasItemsSheet: items !== null && others.items === undefined,
+    findings: [
+      ...readings.flatMap((reading) => (reading.ok ? reading.value.findings : [reading.error])),
+      ...(kitBook?.findings ?? []),
+      ...(kitBook === null ? [makeFinding(inputFindings, "starter-kit-book", {})] : []),
+      ...(items === null ? [makeFinding(inputFindings, "starter-prices", {})] : []),
+    ],
+  };
 }
 
 /**
@@ -130,13 +142,14 @@ function schedulesIn(blocks: readonly SourceBlock[], settings: Settings): readon
   );
 }
 
-export const sameSource = (one: Source, other: Source): boolean =>
-  (one.kind === "sheet" && other.kind === "sheet" && one.sheet === other.sheet) ||
-  (one.kind === "table" && other.kind === "table" && one.table === other.table);
+/** The rows of each block that is an items table, kept with it: the same block has the same rows. */
+const itemsOfBlock = new WeakMap<Block, readonly ItemRow[] | null>();
 
 function firstItems(blocks: readonly SourceBlock[]): readonly ItemRow[] | null {
   for (const { block } of blocks) {
-    const rows = readItemTable(block);
+    const known = itemsOfBlock.get(block);
+    const rows = known === undefined ? readItemTable(block) : known;
+    itemsOfBlock.set(block, rows);
     if (rows !== null && rows.length > 0) return rows;
   }
   return null;

@@ -9,7 +9,6 @@ import { err, ok, type Result } from "../core/base/result";
 import { pieces, type Inches } from "../core/base/units";
 import { compileKitBook } from "../core/kitbook/compileKitBook";
 import type { KitBook } from "../core/kitbook/kitBook";
-import { writeLength } from "../core/lengths/writeLength";
 import { checkOpenings } from "../core/openings/checkOpenings";
 import type { ScheduleKey } from "../core/openings/openingRow";
 import { checkItems, type Items } from "../core/pricing/item";
@@ -17,7 +16,7 @@ import { priceMaterial, type Material } from "../core/pricing/material";
 import { takeOff } from "../core/takeoff/takeOff";
 import type { Take } from "../core/takeoff/take";
 import type { Inputs } from "./inputs";
-import { currencyIn, lengthStyleOf, type Settings } from "./settings";
+import { currencyIn, lengthWriter, type Settings } from "./settings";
 
 /** An opening by its values; a key that is absent is a column that the schedule does not have. */
 export type GivenOpening = {
@@ -49,8 +48,7 @@ export function openingCounter(inputs: Inputs, settings: Settings): OpeningCount
   const headings = inputs.schedules.flatMap((schedule) => Object.values(schedule.otherHeadings));
   const { book } = compileKitBook(inputs.kitBook, [...new Set(headings)]);
   const items = withoutSpares(checkItems(inputs.items, currencyIn(settings)).items);
-  const style = lengthStyleOf(settings);
-  const showLength = (length: Inches): string => writeLength(length, style);
+  const showLength = lengthWriter(settings);
   const kept = new Map<string, Result<OpeningAnswer, string>>();
   return {
     book,

@@ -1,7 +1,9 @@
 /** What a firm sets once for a workbook, kept inside it. */
+import type { Inches } from "../core/base/units";
 import type { LengthUnit } from "../core/lengths/length";
 import {
   fractionDenominators,
+  writeLength,
   type FractionDenominator,
   type LengthStyle,
 } from "../core/lengths/writeLength";
@@ -57,8 +59,10 @@ export const writeSettings = (
 ): ReturnType<Workbook["writeSetting"]> =>
   workbook.writeSetting(settingKey, JSON.stringify(settings));
 
+type LengthSettings = Pick<Settings, "lengths" | "fraction">;
+
 /** How the settings write a length. */
-export function lengthStyleOf(settings: Settings): LengthStyle {
+export function lengthStyleOf(settings: LengthSettings): LengthStyle {
   switch (settings.lengths) {
     case "feet and inches":
       return { kind: "feet-inches", denominator: settings.fraction };
@@ -67,6 +71,12 @@ export function lengthStyleOf(settings: Settings): LengthStyle {
     case "millimetres":
       return { kind: "mm" };
   }
+}
+
+/** Writes lengths as the settings say. */
+export function lengthWriter(settings: LengthSettings): (length: Inches) => string {
+  const style = lengthStyleOf(settings);
+  return (length) => writeLength(length, style);
 }
 
 /** The currency of the settings. */

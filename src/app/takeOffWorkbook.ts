@@ -1,12 +1,10 @@
 /** The main use case: a workbook in, an estimate out. */
 import { makeFinding, type Finding, type FindingTable } from "../core/base/finding";
 import { ok, type Result } from "../core/base/result";
-import type { Inches } from "../core/base/units";
 import { estimate, type Estimate } from "../core/estimate/estimate";
-import { writeLength } from "../core/lengths/writeLength";
 import type { Workbook, WorkbookFault } from "../workbook/workbook";
 import { readInputs, type Inputs, type OtherInputs } from "./inputs";
-import { currencyIn, lengthStyleOf, type Settings } from "./settings";
+import { currencyIn, lengthWriter, type Settings } from "./settings";
 
 const useFindings = {
   "no-openings": {
@@ -36,16 +34,21 @@ export async function takeOffWorkbook(
 }
 
 /** Counts what was read. Pure: the same inputs give the same answer. */
-export function takeOffInputs(inputs: Inputs, settings: Settings): WorkbookTakeOff {
-  const style = lengthStyleOf(settings);
-  const result = estimate({
-    schedules: inputs.schedules,
-    kitBook: inputs.kitBook,
-    items: inputs.items,
-    unit: settings.unit,
-    currency: currencyIn(settings),
-    showLength: (length: Inches) => writeLength(length, style),
-  });
+export const takeOffInputs = (inputs: Inputs, settings: Settings): WorkbookTakeOff =>
+  workbookTakeOff(
+    inputs,
+    estimate({
+      schedules: inputs.schedules,
+      kitBook: inputs.kitBook,
+      items: inputs.items,
+      unit: settings.unit,
+      currency: currencyIn(settings),
+      showLength: lengthWriter(settings),
+    }),
+  );
+
+/** What was read and what it comes to, together. */
+export function workbookTakeOff(inputs: Inputs, result: Estimate): WorkbookTakeOff {
   const isEmpty = inputs.schedules.every((schedule) => schedule.rows.length === 0);
   const none = isEmpty ? [makeFinding(useFindings, "no-openings", {})] : [];
   const findings = [...none, ...inputs.findings, ...result.findings];

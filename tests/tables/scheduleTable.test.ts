@@ -116,7 +116,7 @@ test("a sheet without headings is no schedule", () => {
 });
 
 describe("a column that the person said is not there", () => {
-  test("is not guessed, and its cells are a field of the schedule's own", () => {
+  test("is not guessed from its heading", () => {
     const from = block(["Job", "Mark", "Width", "Height", "Hand"], ["J", "A-1", 48, 84, "by hand"]);
     const { schedule, columns } = read(from, { hand: noColumn });
     expect(columns.map(({ key }) => key)).not.toContain("hand");

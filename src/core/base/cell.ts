@@ -77,3 +77,22 @@ export function readDate(value: CellValue): number | null {
   const [, year, month, day] = match;
   return dateSerial(Number(year), Number(month), Number(day));
 }
+
+/** Whether two cells hold the same; blank text is not a blank cell. */
+export function isSameValue(one: CellValue, other: CellValue): boolean {
+  if (one === null || other === null || typeof one !== "object" || typeof other !== "object") {
+    return Object.is(one, other);
+  }
+  return one.kind === "date"
+    ? other.kind === "date" && one.serial === other.serial
+    : other.kind === "error" && one.error === other.error;
+}
+
+/** Whether two rows hold the same; a cell beyond a row's end is blank. */
+export function isSameRow(one: readonly CellValue[], other: readonly CellValue[]): boolean {
+  const width = Math.max(one.length, other.length);
+  for (let column = 0; column < width; column += 1) {
+    if (!isSameValue(one[column] ?? null, other[column] ?? null)) return false;
+  }
+  return true;
+}

@@ -79,7 +79,9 @@ export function estimate(input: EstimateInput): Estimate {
 }
 
 /** The further headings of all schedules, each once: fields that the kit book's formulas may use. */
-export const headingsOf = (schedules: readonly Schedule[]): readonly string[] => [
+export const headingsOf = (
+  schedules: readonly Pick<Schedule, "otherHeadings">[],
+): readonly string[] => [
   ...new Set(schedules.flatMap((schedule) => Object.values(schedule.otherHeadings))),
 ];
 
@@ -88,9 +90,10 @@ export function* finishEstimate(phases: Phases): Steps<Estimate> {
   const { compiled, checkedItems, checked, taken } = phases;
   const unread = checked.flatMap((schedule) => schedule.uncounted);
   const aboutOpening = findingsByOpening(taken.findings);
-  yield;
+  const parts = jobsOf(taken, unread);
   const jobs: JobEstimate[] = [];
-  for (const { job, takeOff: jobTakeOff, uncounted } of jobsOf(taken, unread)) {
+  for (const { job, takeOff: jobTakeOff, uncounted } of parts) {
+    yield jobs.length / (parts.length + 1);
     jobs.push({
       job,
       rows: jobTakeOff.openings.length + uncounted.length,
@@ -100,13 +103,12 @@ export function* finishEstimate(phases: Phases): Steps<Estimate> {
       takeOff: jobTakeOff,
       material: priceMaterial(jobTakeOff.lines, checkedItems.items),
     });
-    yield;
   }
+  yield parts.length / (parts.length + 1);
   const scheduleFindings = [
     ...checked.flatMap((schedule) => schedule.findings),
     ...taken.findings,
   ].sort(byPlace);
-  yield;
   const findings = [
     ...compiled.findings,
     ...checkedItems.findings,
