@@ -3,9 +3,19 @@
  */
 import { columnIndex, columnName } from "../../core/base/cell";
 
-/** What is no reference is left as it is: text in quotes, sheet names, structured references, words. */
-const token =
-  /"(?:[^"]|"")*"|'(?:[^']|'')*'|\[(?:[^[\]]|\[[^\]]*\])*\]|(?<![\w.$])\$?[A-Za-z]{1,3}\$?\d+(?![\w.(])|(?<![\w.$])\$?[A-Za-z]{1,3}:\$?[A-Za-z]{1,3}(?![\w.(])|(?<![\w.$])\$?\d+:\$?\d+(?![\w.])|[\p{L}_\\][\p{L}\p{N}_.?\\]*/gu;
+/** What could be taken for a reference comes first: quoted text, sheet names, structured references. */
+const pieces = new RegExp(
+  [
+    /"(?:[^"]|"")*"|'(?:[^']|'')*'|\[(?:[^[\]]|\[[^\]]*\])*\]/,
+    /(?<![\w.$])(?<cell>\$?[A-Za-z]{1,3}\$?\d+)(?![\w.(])/,
+    /(?<![\w.$])(?<columns>\$?[A-Za-z]{1,3}:\$?[A-Za-z]{1,3})(?![\w.(])/,
+    /(?<![\w.$])(?<rows>\$?\d+:\$?\d+)(?![\w.])/,
+    /[\p{L}_\\][\p{L}\p{N}_.?\\]*/u,
+  ]
+    .map(({ source }) => source)
+    .join("|"),
+  "gu",
+);
 
 /**
  * `formula` moved by that many rows and columns: each reference moves but for its parts behind `$`.
@@ -13,22 +23,26 @@ const token =
  */
 export function movedFormula(formula: string, rows: number, columns: number): string {
   if (rows === 0 && columns === 0) return formula;
-  return formula.replace(token, (word) => {
-    const cell = /^(\$?)([A-Za-z]{1,3})(\$?)(\d+)$/.exec(word);
-    if (cell !== null) {
-      const [, fixedColumn = "", letters = "", fixedRow = "", digits = ""] = cell;
-      const column = movedColumn(fixedColumn, letters, columns);
-      const row = movedRow(fixedRow, digits, rows);
-      return column === null || row === null ? "#REF!" : column + row;
-    }
-    const span = /^(\$?)([A-Za-z]+|\d+):(\$?)([A-Za-z]+|\d+)$/.exec(word);
-    if (span === null) return word;
-    const [, fixedFrom = "", from = "", fixedTo = "", to = ""] = span;
-    const moved = /\d/.test(from) ? movedRow : movedColumn;
-    const by = /\d/.test(from) ? rows : columns;
-    const ends = [moved(fixedFrom, from, by), moved(fixedTo, to, by)];
-    return ends.includes(null) ? "#REF!" : ends.join(":");
-  });
+  let made = "";
+  let at = 0;
+  for (const { 0: piece, index, groups = {} } of formula.matchAll(pieces)) {
+    const isReference = Object.values(groups).some((group) => group !== undefined);
+    const ends = isReference
+      ? piece.split(":").map((end) => movedEnd(end, rows, columns))
+      : [piece];
+    made += formula.slice(at, index) + (ends.includes(null) ? "#REF!" : ends.join(":"));
+    at = index + piece.length;
+  }
+  return made + formula.slice(at);
+}
+
+/** `$B3`, `B` or `3` moved; `null` where that is off the sheet. */
+function movedEnd(end: string, rows: number, columns: number): string | null {
+  const found = /^(\$?)([A-Za-z]*)(\$?)(\d*)$/.exec(end) ?? [];
+  const [, first = "", letters = "", second = "", digits = ""] = found;
+  const column = letters === "" ? "" : movedColumn(first, letters, columns);
+  const row = digits === "" ? "" : movedRow(letters === "" ? first : second, digits, rows);
+  return column === null || row === null ? null : column + row;
 }
 
 function movedColumn(fixed: string, letters: string, by: number): string | null {

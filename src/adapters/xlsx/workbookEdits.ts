@@ -42,7 +42,9 @@ export function addSheet(
     const { sheets, source } = workbook;
     const sheetId = sheets.reduce((most, sheet) => Math.max(most, sheet.sheetId), 0) + 1;
     const list = needed(childNamed(workbook.root, "sheets"), "sheets");
-    const row = `<${list.prefix}sheet name="${escapeXml(name)}" sheetId="${sheetId}" r:id="${id}" xmlns:r="${relationshipNamespace}"/>`;
+    const declared = ` xmlns:r="${relationshipNamespace}"`;
+    const isDeclared = source.slice(0, workbook.root.innerStart).includes(declared);
+    const row = `<${list.prefix}sheet name="${escapeXml(name)}" sheetId="${sheetId}" r:id="${id}"${isDeclared ? "" : declared}/>`;
     const before = after === null ? undefined : sheets[after]?.element;
     if (before === undefined || after === null) return [append(source, list, row)];
     return [{ start: before.end, end: before.end, text: row }, ...movedPositions(workbook, after)];
