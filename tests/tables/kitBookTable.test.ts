@@ -113,7 +113,7 @@ describe("a book written to sheets", () => {
       expect.objectContaining({
         kind: "text",
         format: "text",
-        text: '=CHART("track plate", post_height, height)',
+        text: '=CHART("track plate", post_nominal, door_nominal)',
       }),
     );
   });

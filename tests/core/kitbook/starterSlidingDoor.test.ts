@@ -136,7 +136,10 @@ describe("track plates", () => {
       const counted = take(`4' x ${door}' on ${post}', tail post, concrete`);
       const plates = Object.keys(counted.counts).filter((item) => item.startsWith("PLATE"));
       if (known.includes(`${post}-${door}`)) expect(plates).toEqual([`PLATE ${post}-${door}`]);
-      else expect(counted.errors).toContain('=CHART("track plate", post_height, height): chart');
+      else
+        expect(counted.errors).toContain(
+          '=CHART("track plate", post_nominal, door_nominal): chart',
+        );
     },
   );
 });
@@ -217,6 +220,8 @@ describe("stops", () => {
   );
 
   test("come of a post height that was not given", () => {
-    expect(take("4' x 7', tail post, concrete").errors).toContain("height > post_height: missing");
+    expect(take("4' x 7', tail post, concrete").errors).toContain(
+      "door_nominal > post_nominal: missing",
+    );
   });
 });

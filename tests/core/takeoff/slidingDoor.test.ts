@@ -53,6 +53,32 @@ describe("boundaries", () => {
   );
 });
 
+// Arithmetic: 7 ft is 2133.6 mm, 8 ft 2438.4 mm, 10 ft 3048 mm (1 in = 25.4 mm exactly, NIST SP 811).
+describe("metric drawings in whole millimetres", () => {
+  test.each([
+    ["2134 mm x 2134 mm on 2134 mm", "PLATE 7-7"],
+    ["2438 mm x 2438 mm on 2438 mm", "PLATE 8-8"],
+    ["2438 mm x 2133 mm on 2438 mm", "PLATE 8-7"],
+    ["1829 mm x 2134 mm on 2743 mm", "PLATE 9-7"],
+    ["1829 mm x 3048 mm on 3658 mm", "PLATE 12-10"],
+    // 16 ft is 4876.8 mm.
+    ["4877 mm x 2134 mm on 2134 mm", "PLATE 7-7"],
+  ])("%s takes %s", (sizes, plate) => {
+    const result = estimateOpening(sizes);
+    expect(codesOf(result, "stop")).toEqual([]);
+    expect(itemsOf(result)[plate]).toBe(3);
+  });
+
+  test.each([
+    `8' x 7'-0 1/8" on 7'-0 1/8"`,
+    `8' x 7' on 7'-0 1/8"`,
+    `8' x 7'-0 1/8" on 7'`,
+    "8' x 2137 mm on 8'",
+  ])("%s is still refused", (sizes) => {
+    expect(codesOf(estimateOpening(sizes), "stop").length).toBeGreaterThan(0);
+  });
+});
+
 describe("what the kit book stops", () => {
   test.each([
     ["a door taller than its post", "4' x 8' on 7'"],

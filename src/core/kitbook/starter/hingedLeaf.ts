@@ -1,5 +1,6 @@
 /** What the starter book's hinged doors share, single and in pairs. Invented: a firm replaces it. */
 import { lockNotCounted } from "./lockLimit";
+import { nominalHeights } from "./nominalHeights";
 import {
   bases,
   fastened,
@@ -13,6 +14,7 @@ const basis = bases.invented;
 
 /** Sizes of one hinged leaf, worked out from `leaf_width` and `height`. */
 export const hingedLeafSizes: readonly StarterSize[] = [
+  ...nominalHeights,
   {
     name: "hinges",
     formula: 'MAX(2, ROUNDUP(height / 30", 0))',
@@ -57,7 +59,7 @@ export function hingedLeafParts(leaves: 1 | 2): readonly StarterPart[] {
 
 export const hingedLeafLimits: readonly StarterLimit[] = [
   {
-    when: "IF(ISBLANK(post_height), FALSE, height > post_height)",
+    when: "IF(ISBLANK(post_height), FALSE, door_nominal > post_nominal)",
     level: "stop",
     message:
       "The door is {height} high and its posts are {post_height}: a door cannot be taller than its posts.",

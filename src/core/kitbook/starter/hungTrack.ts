@@ -41,7 +41,7 @@ export function overheadParts(step: number): readonly StarterPart[] {
   return [
     {
       ...overhead,
-      item: '=CHART("track plate", post_height, height)',
+      item: '=CHART("track plate", post_nominal, door_nominal)',
       quantity: "hangers",
       minutes: "6 * hangers",
       basis: practiceTimed,

@@ -51,7 +51,7 @@ export const serviceWindow: StarterType = allInvented({
   ],
   limits: [
     {
-      when: "OR(width < 1', width > 6')",
+      when: "OR(width < 1', ROUND(width * 16, 0) / 16 > 6')",
       level: "stop",
       message: "The window is {width} wide; this book knows windows from 1 ft to 6 ft.",
       basis,

@@ -5,6 +5,7 @@
  * a number of leaves. The kit book itself has plain rows for each opening type.
  */
 import { floorAnchorSize } from "./floorAnchors";
+import { nominalHeights } from "./nominalHeights";
 import {
   bases,
   fastened,
@@ -17,6 +18,7 @@ const { practice, practiceTimed, assumed, invented } = bases;
 
 /** Sizes of one leaf, worked out from `leaf_width` and `height`, and of its floor guide. */
 export const leafSizes: readonly StarterSize[] = [
+  ...nominalHeights,
   {
     name: "panels",
     formula: "IF(leaf_width <= 5', 1, 2)",

@@ -8,7 +8,7 @@ const { practice, assumed } = bases;
 /** Sizes that the book cannot count, each a stop. */
 export const leafRangeLimits: readonly StarterLimit[] = [
   {
-    when: "height > post_height",
+    when: "door_nominal > post_nominal",
     level: "stop",
     message:
       "The door is {height} high and its posts are {post_height}: a door cannot be taller than its posts.",
@@ -21,7 +21,7 @@ export const leafRangeLimits: readonly StarterLimit[] = [
     basis: practice,
   },
   {
-    when: "leaf_width > 16'",
+    when: "ROUND(leaf_width * 16, 0) / 16 > 16'",
     level: "stop",
     message: "The leaf is {leaf_width} wide; this book knows leaves from 2 ft to 16 ft.",
     basis: practice,
