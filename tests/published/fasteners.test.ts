@@ -23,16 +23,17 @@ function parts(code: string) {
 
 // Names and the order of a designation: ASME B18.5 (round head square neck bolts), B18.2.1 (hex
 // bolts), B18.2.2 (hex and hex flange nuts), B18.21.1 (plain and helical spring lock washers); the
-// very wording of the designations is from memory. Threads: ASME B1.1, coarse series.
+// very wording of the designations is from memory, and the everyday name stands before it. Threads: ASME B1.1, coarse series.
 describe("the description of", () => {
   const designations: Readonly<Record<string, (size: FastenerSize, length: string) => string>> = {
     CB: ({ nominal, threads }, length) =>
-      `Bolt, round head square neck, ${nominal}-${threads} x ${length} in, `,
-    HB: ({ nominal, threads }, length) => `Bolt, hex, ${nominal}-${threads} x ${length} in, `,
-    HN: ({ nominal, threads }) => `Nut, hex, ${nominal}-${threads}, `,
-    FN: ({ nominal, threads }) => `Nut, hex flange, ${nominal}-${threads}, `,
-    FW: ({ nominal }) => `Washer, plain, type B regular, ${nominal}, `,
-    LW: ({ nominal }) => `Washer, lock, helical spring, regular, ${nominal}, `,
+      `Carriage bolt (round head square neck), ${nominal}-${threads} x ${length} in, `,
+    HB: ({ nominal, threads }, length) =>
+      `Hex bolt (hex cap screw), ${nominal}-${threads} x ${length} in, `,
+    HN: ({ nominal, threads }) => `Hex nut, ${nominal}-${threads}, `,
+    FN: ({ nominal, threads }) => `Flange nut (hex flange), ${nominal}-${threads}, `,
+    FW: ({ nominal }) => `Flat washer (plain, type B regular), ${nominal} in, `,
+    LW: ({ nominal }) => `Lock washer (helical spring, regular), ${nominal} in, `,
   };
 
   test.each(fastenerCodes)("%s names it as its standard does, with its threads", (code) => {

@@ -1,8 +1,9 @@
 /**
  * Items that the starter kit book names, with invented costs and weights.
  *
- * Descriptions of fasteners follow the order of ASME B18 designations: name, nominal size and
- * threads, length, material, finish. Codes are the book's own short names for them.
+ * Descriptions of fasteners follow the order of ASME B18 designations (name, nominal size and threads,
+ * length, material, finish), the everyday name first and the standard's in brackets. Codes are the
+ * book's own short names for them.
  */
 import { untyped } from "./starterRows";
 
@@ -22,27 +23,40 @@ type Priced = readonly [code: string, description: string, unitCost: number, wei
 const zinc = "steel, zinc plated";
 
 const fasteners: readonly Priced[] = [
-  ["CB 1/4 x 1/2", `Bolt, round head square neck, 1/4-20 x 1/2 in, ${zinc}`, 0.09, 0.014],
-  ["CB 1/4 x 3/4", `Bolt, round head square neck, 1/4-20 x 3/4 in, ${zinc}`, 0.1, 0.017],
-  ["CB 1/4 x 1-1/4", `Bolt, round head square neck, 1/4-20 x 1-1/4 in, ${zinc}`, 0.12, 0.023],
-  ["CB 5/16 x 1", `Bolt, round head square neck, 5/16-18 x 1 in, ${zinc}`, 0.19, 0.034],
-  ["CB 1/2 x 1-1/4", `Bolt, round head square neck, 1/2-13 x 1-1/4 in, ${zinc}`, 0.48, 0.117],
-  ["HB 1/4 x 3/4", `Bolt, hex, 1/4-20 x 3/4 in, ${zinc}`, 0.11, 0.018],
-  ["HB 1/4 x 1-3/4", `Bolt, hex, 1/4-20 x 1-3/4 in, ${zinc}`, 0.16, 0.031],
-  ["HN 1/4", `Nut, hex, 1/4-20, ${zinc}`, 0.04, 0.007],
-  ["HN 5/16", `Nut, hex, 5/16-18, ${zinc}`, 0.06, 0.011],
-  ["HN 1/2", `Nut, hex, 1/2-13, ${zinc}`, 0.17, 0.037],
-  ["FN 1/4", `Nut, hex flange, 1/4-20, ${zinc}`, 0.07, 0.009],
-  ["FN 5/16", `Nut, hex flange, 5/16-18, ${zinc}`, 0.1, 0.015],
-  ["FW 1/4", `Washer, plain, type B regular, 1/4, ${zinc}`, 0.03, 0.006],
-  ["FW 1/2", `Washer, plain, type B regular, 1/2, ${zinc}`, 0.1, 0.028],
-  ["LW 1/4", `Washer, lock, helical spring, regular, 1/4, ${zinc}`, 0.02, 0.002],
+  ["CB 1/4 x 1/2", `Carriage bolt (round head square neck), 1/4-20 x 1/2 in, ${zinc}`, 0.09, 0.014],
+  ["CB 1/4 x 3/4", `Carriage bolt (round head square neck), 1/4-20 x 3/4 in, ${zinc}`, 0.1, 0.017],
+  [
+    "CB 1/4 x 1-1/4",
+    `Carriage bolt (round head square neck), 1/4-20 x 1-1/4 in, ${zinc}`,
+    0.12,
+    0.023,
+  ],
+  ["CB 5/16 x 1", `Carriage bolt (round head square neck), 5/16-18 x 1 in, ${zinc}`, 0.19, 0.034],
+  [
+    "CB 1/2 x 1-1/4",
+    `Carriage bolt (round head square neck), 1/2-13 x 1-1/4 in, ${zinc}`,
+    0.48,
+    0.117,
+  ],
+  ["HB 1/4 x 3/4", `Hex bolt (hex cap screw), 1/4-20 x 3/4 in, ${zinc}`, 0.11, 0.018],
+  ["HB 1/4 x 1-3/4", `Hex bolt (hex cap screw), 1/4-20 x 1-3/4 in, ${zinc}`, 0.16, 0.031],
+  ["HN 1/4", `Hex nut, 1/4-20, ${zinc}`, 0.04, 0.007],
+  ["HN 5/16", `Hex nut, 5/16-18, ${zinc}`, 0.06, 0.011],
+  ["HN 1/2", `Hex nut, 1/2-13, ${zinc}`, 0.17, 0.037],
+  ["FN 1/4", `Flange nut (hex flange), 1/4-20, ${zinc}`, 0.07, 0.009],
+  ["FN 5/16", `Flange nut (hex flange), 5/16-18, ${zinc}`, 0.1, 0.015],
+  ["FW 1/4", `Flat washer (plain, type B regular), 1/4 in, ${zinc}`, 0.03, 0.006],
+  ["FW 1/2", `Flat washer (plain, type B regular), 1/2 in, ${zinc}`, 0.1, 0.028],
+  ["LW 1/4", `Lock washer (helical spring, regular), 1/4 in, ${zinc}`, 0.02, 0.002],
 ];
 
 const anchors: readonly Priced[] = [
-  ["FA 1/4", `Anchor, expansion, for concrete, 1/4 x 1-3/4 in, ${zinc}`, 0.62, 0.03],
-  ["LS 1/4 x 1-1/2", `Screw, lag, hex head, 1/4 x 1-1/2 in, ${zinc}`, 0.14, 0.021],
+  ["FA 1/4", `Concrete anchor (expansion), 1/4 x 1-3/4 in, ${zinc}`, 0.62, 0.03],
+  ["LS 1/4 x 1-1/2", `Lag screw (hex head), 1/4 x 1-1/2 in, ${zinc}`, 0.14, 0.021],
 ];
+
+/** `a 7 ft`, `an 8 ft`. */
+const aFeet = (feet: string): string => `${feet === "8" ? "an" : "a"} ${feet} ft`;
 
 const brackets: readonly Priced[] = [
   ...[
@@ -61,7 +75,7 @@ const brackets: readonly Priced[] = [
     const [post = "", door = ""] = String(pair).split("-");
     return [
       `PLATE ${post}-${door}`,
-      `Track plate, for a ${post} ft post and a ${door} ft door, steel, painted`,
+      `Track plate, for ${aFeet(post)} post and ${aFeet(door)} door, steel, painted`,
       Number(cost),
       3.2,
     ];
