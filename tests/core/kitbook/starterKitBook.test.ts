@@ -140,6 +140,28 @@ describe("hinged doors", () => {
   });
 });
 
+describe("a lock", () => {
+  const notes = (lock: string | null) =>
+    count(typeOf("Hinged door"), { ...opening("3' x 7'"), lock }).said.filter(({ message }) =>
+      message.includes("is not counted"),
+    );
+
+  test.each(["mortise lock", "cylinder", "padlock hasp"])(
+    "%s is said not to be counted",
+    (lock) => {
+      expect(notes(lock)).toHaveLength(1);
+    },
+  );
+
+  // Common practice, no source: whoever uses the door brings the padlock.
+  test.each([null, "padlock", "Padlock ", "2 PADLOCKS", "keyed-alike padlocks"])(
+    "%s needs no note",
+    (lock) => {
+      expect(notes(lock)).toEqual([]);
+    },
+  );
+});
+
 test("a service window has a frame of four cut pieces", () => {
   const { counts, errors } = count(typeOf("Service window"), opening("4' x 3' on 8'"));
   expect(errors).toEqual([]);
