@@ -130,7 +130,7 @@ function runOf(node: InnerNode, parts: readonly Part[], meaning: Meaning, site: 
 }
 
 function entry(
-  { chart }: ChartNode,
+  node: ChartNode,
   [downPart, acrossPart]: readonly Part[],
   lookup: ChartLookup,
   site: Site,
@@ -146,11 +146,8 @@ function entry(
     const found = lookup(down, across);
     if (found !== undefined) return found;
     const where = isTwoWay ? `${shown(down)} down and ${shown(across)} across` : shown(down);
-    return errorAt(
-      site,
-      "chart",
-      `The chart "${chart}" has no entry for ${where} (${pieceOf(site)}).`,
-    );
+    const says = `The chart "${node.chart}" has no entry for ${where} (${pieceOf(site)}).`;
+    return { ...errorAt(site, "chart", says), chart: { node, down, across } };
   };
 }
 

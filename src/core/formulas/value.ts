@@ -1,4 +1,5 @@
 /** What a formula reads and answers. Errors are values that travel, as in a spreadsheet. */
+import type { ChartNode } from "./tree";
 
 /** A value of a formula; `null` is a blank cell and reads as 0, the empty text or FALSE. */
 export type Value = string | number | boolean | null;
@@ -25,6 +26,15 @@ export type FormulaError = {
   readonly message: string;
   readonly position: number;
   readonly formula: string;
+  /** What was looked for, where the code is `chart`. */
+  readonly chart?: ChartMiss;
+};
+
+/** A look into a chart that found nothing; `across` is `null` where the formula gives none. */
+export type ChartMiss = {
+  readonly node: ChartNode;
+  readonly down: Value;
+  readonly across: Value;
 };
 
 /** What a column may hold and a formula may answer. */

@@ -1,6 +1,10 @@
 /** Formula errors of one take as findings about the opening and the cell that caused them. */
 import { makeFinding, type Finding } from "../base/finding";
-import type { FormulaError } from "../formulas/value";
+import { inches } from "../base/units";
+import { shown } from "../formulas/coerce";
+import { answersLength } from "../formulas/lengthAnswer";
+import type { FormulaNode } from "../formulas/tree";
+import type { ChartMiss, FormulaError, Value } from "../formulas/value";
 import type { BookFormula } from "../kitbook/kitBook";
 import { slotsText, type ShowLength } from "./describe";
 import { cellFinder, openingAt, type Take } from "./take";
@@ -24,7 +28,7 @@ export function errorReporter(take: Take, show: ShowLength, report: Report): Rep
       makeFinding(takeOffFindings, codeOf(error), {
         ...aboutFormula(take, formula)(row),
         found: slotsText(take, formula.compiled.slots, row, show),
-        values: { formula: formula.text, error: error.message },
+        values: { formula: formula.text, error: clauseOf(take, error, show) },
       }),
     );
   };
@@ -40,6 +44,26 @@ export function aboutFormula(
     const { job, mark } = openingAt(take, row);
     return { place: cellOf(row), job, mark };
   };
+}
+
+/** The error as the end of a sentence: no full stop, no capital but that of a name. */
+const clauseOf = (take: Take, error: FormulaError, show: ShowLength): string =>
+  error.chart === undefined
+    ? error.message.replace(/\.$/, "").replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase())
+    : chartMissText(take, error.chart, show);
+
+/** `the chart "track plate" has no entry for 7'-0 3/16" by 7'-0"`: lengths as the user writes them. */
+function chartMissText(take: Take, { node, down, across }: ChartMiss, show: ShowLength): string {
+  // A size stands before a heading of the same name.
+  const isLength = (name: string): boolean =>
+    take.type.slots.findLast((slot) => slot.name === name)?.kind === "length";
+  const written = (value: Value, key: FormulaNode): string =>
+    typeof value === "number" && answersLength(key, isLength) ? show(inches(value)) : shown(value);
+  const keys = [
+    written(down, node.down),
+    ...(node.across === null ? [] : [written(across, node.across)]),
+  ];
+  return `the chart "${node.chart}" has no entry for ${keys.join(" by ")}`;
 }
 
 function codeOf(error: FormulaError): keyof typeof takeOffFindings {

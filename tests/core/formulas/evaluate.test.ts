@@ -113,6 +113,7 @@ describe("charts", () => {
         'The chart "Track plates" has no entry for 96 down and "wood" across (CHART("Track plates", height, floor)).',
       position: 4,
       formula: text,
+      chart: { node: expect.objectContaining({ chart: "Track plates" }), down: 96, across: "wood" },
     });
   });
 

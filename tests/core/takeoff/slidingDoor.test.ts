@@ -95,6 +95,25 @@ describe("what the kit book stops", () => {
   });
 });
 
+describe("a stop says in the user's lengths", () => {
+  const messages = (sizes: string) =>
+    estimateOpening(sizes)
+      .findings.filter(({ level }) => level === "stop")
+      .map(({ message }) => message);
+
+  test("which combination the chart does not have", () => {
+    expect(messages(`8' x 7' on 7'-0 3/16"`)).toEqual([
+      `Not counted: the chart "track plate" has no entry for 7'-0 3/16" by 7'-0". Check the sizes of the opening, or add the combination to the kit book's charts.`,
+    ]);
+  });
+
+  test("which field is missing", () => {
+    expect(messages("8' x 7'")).toEqual([
+      "Not counted: post height is blank. Type it in the schedule; the kit book needs it (door_nominal > post_nominal).",
+    ]);
+  });
+});
+
 test("without a tail post there are two hangers, and a warning", () => {
   const result = estimateOpening("4' x 7' on 8'", { tailPost: "no" });
   expect(itemsOf(result)["PLATE 8-7"]).toBe(2);
