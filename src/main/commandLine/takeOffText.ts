@@ -65,12 +65,29 @@ function jobText(job: JobEstimate, lengths: LengthStyle, currency: Currency): re
 
 const levelWords = { stop: "STOP", warn: "WARNING", note: "note" } as const;
 
-const findingsText = (findings: readonly Finding[]): readonly string[] =>
-  findingLevels.flatMap((level) =>
-    findings
-      .filter((finding) => finding.level === level)
-      .map((finding) => {
-        const where = [findingCell(finding), finding.mark ?? ""].filter((part) => part !== "");
-        return `${levelWords[level]}${where.length === 0 ? "" : ` ${where.join(" ")}`}: ${finding.message}`;
-      }),
+/** The worst first; findings that say the same of several openings share a line. */
+function findingsText(findings: readonly Finding[]): readonly string[] {
+  const same = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    const key = `${finding.level} ${finding.message}`;
+    same.set(key, [...(same.get(key) ?? []), finding]);
+  }
+  return findingLevels.flatMap((level) =>
+    [...same.values()]
+      .filter(([first]) => first?.level === level)
+      .map((group) => `${levelWords[level]}${placesText(group)}: ${group[0]?.message ?? ""}`),
   );
+}
+
+const mostNamed = 6;
+
+function placesText(group: readonly Finding[]): string {
+  const places = group
+    .map((finding) =>
+      [findingCell(finding), finding.mark ?? ""].filter((part) => part !== "").join(" "),
+    )
+    .filter((place) => place !== "");
+  const named = places.slice(0, mostNamed).join(", ");
+  const more = places.length - mostNamed;
+  return places.length === 0 ? "" : ` ${named}${more > 0 ? ` and ${more} more` : ""}`;
+}
