@@ -38,6 +38,7 @@ import "@univerjs/sheets-note-ui/lib/index.css";
 import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import { embeddedWorkbook, type EmbeddedWorkbook } from "./embeddedWorkbook";
 import { startEngine, type Engine, type PluginChoice } from "./engine";
+import { markNoneOfOpenLists } from "./openLists";
 import { AdoptedThemeStyles } from "./themeStyles";
 import { recalculateFunctions, registerFunctions, type GridFunction } from "./worksheetFunctions";
 
@@ -94,6 +95,7 @@ export function openScreen(
       engine.commands.syncExecuteCommand(ScrollToCellOperation.id, { range });
     },
   });
+  markNoneOfOpenLists(engine);
   return {
     engine,
     workbook,

@@ -4,6 +4,7 @@
  */
 import {
   DataValidationErrorStyle,
+  DataValidationRenderMode,
   DataValidationType,
   generateRandomId,
   type IDataValidationRule,
@@ -167,6 +168,7 @@ const choiceRule = ({
   ranges: [{ startRow: firstRow, endRow: lastRow, startColumn: column, endColumn: column }],
   formula1: serializeListOptions([...list]),
   allowBlank: true,
+  renderMode: DataValidationRenderMode.ARROW,
   showErrorMessage: !othersToo,
   errorStyle: othersToo ? DataValidationErrorStyle.WARNING : DataValidationErrorStyle.STOP,
   error: othersToo ? "" : "Choose one from the list.",
