@@ -132,9 +132,13 @@ function schedulesIn(blocks: readonly SourceBlock[], settings: Settings): readon
     const chosen = blocks.filter(({ source }) => sameSource(source, wanted));
     if (chosen.length > 0) return chosen;
   }
-  const likely = blocks.filter(({ block }) => scheduleLikeness(block) >= 3);
+  const likely = blocks.filter(({ block }) => scheduleLikeness(block) === "whole");
   const isMapped = Object.keys(settings.columns).length > 0;
   if (likely.length === 0 && isMapped) return blocks.slice(0, 1);
+  // A schedule that lacks a size's column is read all the same, to say which one.
+  if (likely.length === 0) {
+    return blocks.filter(({ block }) => scheduleLikeness(block) === "part").slice(0, 1);
+  }
   return likely.filter(
     ({ source, block }) =>
       source.kind === "table" ||

@@ -64,14 +64,15 @@ export function scheduleLayout(
 }
 
 /**
- * How much a block looks like a schedule: the count of known headings in its best row, and zero
- * where width, height or both are missing.
+ * Whether a block is a schedule by its headings: `whole` with width and height among at least three
+ * that are known, `part` with one of the two, so that the person can be told what is missing.
  */
-export function scheduleLikeness(block: Block): number {
+export function scheduleLikeness(block: Block): "whole" | "part" | "none" {
   const row = block.rows[findHeadingRow(block.rows, scheduleColumns, 3)];
-  if (row === undefined) return 0;
+  if (row === undefined) return "none";
   const keys = matchHeadings(row, scheduleColumns).matches.map((match) => match.key);
-  return sizeKeys.every((key) => keys.includes(key)) ? keys.length : 0;
+  const sizes = sizeKeys.filter((key) => keys.includes(key)).length;
+  return sizes === sizeKeys.length ? "whole" : sizes > 0 ? "part" : "none";
 }
 
 /** The place of a cell that is counted from the block's first. */

@@ -102,7 +102,7 @@ describe("unusable input gives status 2 and says why on stderr, with nothing on 
     ["an option that nobody knows", ["x.csv", "--bogus"], "--bogus"],
     ["a unit that nobody knows", ["x.csv", "--unit", "cubits"], "cubits"],
     ["an empty file", () => [file("empty.csv", "")], "empty"],
-    ["a file with no schedule", () => [file("none.csv", "a,b\n1,2\n")], "No schedule of openings"],
+    ["a file with no schedule", () => [file("none.csv", "a,b\n1,2\n")], "No opening was found"],
     [
       "a picture that is called a workbook",
       () => [file("p.xlsx", "\u0089PNG\r\n")],

@@ -111,8 +111,9 @@ test("a sheet without headings is no schedule", () => {
     ok: false,
     error: { code: "no-schedule" },
   });
-  expect(scheduleLikeness(block(["Code", "Description", "Unit cost"]))).toBe(0);
-  expect(scheduleLikeness(block(headings))).toBe(6);
+  expect(scheduleLikeness(block(["Code", "Description", "Unit cost"]))).toBe("none");
+  expect(scheduleLikeness(block(headings))).toBe("whole");
+  expect(scheduleLikeness(block(headings.slice(0, 5)))).toBe("part");
 });
 
 describe("a column that the person said is not there", () => {

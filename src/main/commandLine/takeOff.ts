@@ -30,7 +30,8 @@ async function run(words: readonly string[]): Promise<Result<Output, string>> {
   if (!takenOff.ok) return err(takenOff.error.message);
   const takeOff = takenOff.value;
   if (takeOff.inputs.schedules.length === 0) {
-    return err(takeOff.findings.map((finding) => finding.message).join("\n"));
+    const stops = takeOff.findings.filter((finding) => finding.level === "stop");
+    return err(stops.map((finding) => finding.message).join("\n"));
   }
   if (wanted.out !== null) {
     const written = await writeOut(wanted.out, wanted.schedule, workbook.value, takeOff, settings);
