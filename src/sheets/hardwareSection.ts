@@ -1,5 +1,5 @@
 /** One job on the hardware sheet: what was counted and what was not, its lines by family, its totals. */
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate, PartlyCounted } from "../core/estimate/estimate";
 import { writeSize } from "../core/lengths/writeLength";
 import { unitCostNumber } from "../core/money/writeMoney";
 import type { MaterialLine } from "../core/pricing/material";
@@ -26,6 +26,7 @@ export function jobSection(
 
   rows.push(bandRow("total", width, { 0: text(`${job.job}: ${countedWords(job)}`) }));
   if (job.uncounted.length > 0) rows.push(wordsRow(uncountedWords(job), "stop", width));
+  for (const partly of job.partly) rows.push(wordsRow(partlyWords(partly), "stop", width));
 
   const subtotalRows: number[] = [];
   for (const family of job.material.families) {
@@ -103,11 +104,19 @@ function countedWords(job: JobEstimate): string {
   return `${counted} of ${job.rows} openings counted${alike}`;
 }
 
-function uncountedWords(job: JobEstimate): string {
-  const marks = job.uncounted.map((row) => row.mark);
-  const shown = marks.slice(0, 12).join(", ");
-  const more = marks.length > 12 ? ` and ${marks.length - 12} more` : "";
-  return `NOT COMPLETE. Not counted here: ${shown}${more}. The Findings sheet says why.`;
+const uncountedWords = (job: JobEstimate): string =>
+  `NOT COMPLETE. Not counted here: ${marksText(job.uncounted)}. The Findings sheet says why.`;
+
+function partlyWords({ type, badRows, openings }: PartlyCounted): string {
+  const rows = badRows === 1 ? "A row" : `${badRows} rows`;
+  const work = badRows === 1 ? "does" : "do";
+  return `NOT COMPLETE. ${rows} of the kit book for ${type} ${work} not work, so parts of these may be missing: ${marksText(openings)}. The Findings sheet says why.`;
+}
+
+function marksText(rows: readonly { readonly mark: string }[]): string {
+  const shown = rows.slice(0, 12).map(({ mark }) => mark);
+  const more = rows.length > 12 ? ` and ${rows.length - 12} more` : "";
+  return shown.join(", ") + more;
 }
 
 function lineRow(

@@ -14,12 +14,12 @@ import type { Finding } from "../base/finding";
 import { finish, type Steps } from "../base/steps";
 import type { Inches } from "../base/units";
 import { compileKitBook, type KitBookResult } from "../kitbook/compileKitBook";
-import type { KitBook } from "../kitbook/kitBook";
+import { typeKey, type KitBook } from "../kitbook/kitBook";
 import type { KitBookRows } from "../kitbook/rows";
 import type { LengthUnit } from "../lengths/length";
 import type { Currency } from "../money/currency";
 import { checkOpenings, type CheckedOpenings } from "../openings/checkOpenings";
-import type { UncountedRow } from "../openings/opening";
+import type { Opening, UncountedRow } from "../openings/opening";
 import type { Schedule } from "../openings/openingRow";
 import { checkItems, type CheckedItems, type ItemRow, type Items } from "../pricing/item";
 import { materialDoubts, priceMaterial, type Material } from "../pricing/material";
@@ -42,8 +42,17 @@ export type JobEstimate = {
   readonly rows: number;
   /** Rows that gave no count, from the schedule's reading and from the kit book. */
   readonly uncounted: readonly UncountedRow[];
+  /** Counted, but by a kit book that has bad rows for them. */
+  readonly partly: readonly PartlyCounted[];
   readonly takeOff: JobTakeOff;
   readonly material: Material;
+};
+
+/** Openings of a type of which the kit book has rows that do not work: some of their hardware may be missing. */
+export type PartlyCounted = {
+  readonly type: string;
+  readonly badRows: number;
+  readonly openings: readonly Opening[];
 };
 
 export type Estimate = {
@@ -100,6 +109,7 @@ export function* finishEstimate(phases: Phases): Steps<Estimate> {
       uncounted: [...uncounted, ...stoppedRows(jobTakeOff, aboutOpening)].sort(
         (a, b) => a.place.row - b.place.row,
       ),
+      partly: partlyCounted(jobTakeOff, compiled.book),
       takeOff: jobTakeOff,
       material: priceMaterial(jobTakeOff.lines, checkedItems.items),
     });
@@ -123,6 +133,29 @@ export function* finishEstimate(phases: Phases): Steps<Estimate> {
     items: checkedItems.items,
     findings,
   };
+}
+
+function partlyCounted(
+  { openings, stopped }: JobTakeOff,
+  { types }: KitBook,
+): readonly PartlyCounted[] {
+  const bad = new Map(
+    types.flatMap(({ name, broken }) => (broken.length === 0 ? [] : [[typeKey(name), broken]])),
+  );
+  if (bad.size === 0) return [];
+  const isStopped = new Set(stopped);
+  const byType = new Map<string, Opening[]>();
+  for (const opening of openings) {
+    if (isStopped.has(opening) || !bad.has(typeKey(opening.type))) continue;
+    const alike = byType.get(opening.type) ?? [];
+    alike.push(opening);
+    byType.set(opening.type, alike);
+  }
+  return [...byType].map(([type, ofType]) => ({
+    type,
+    badRows: bad.get(typeKey(type))?.length ?? 0,
+    openings: ofType,
+  }));
 }
 
 type JobParts = {
