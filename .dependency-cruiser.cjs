@@ -8,6 +8,7 @@ const floors = [
   "formulas",
   "(kitbook|openings)",
   "takeoff",
+  "(bags|elevation)",
   "purchasing",
   "pricing",
   "estimate",

@@ -4,42 +4,8 @@ import type { Estimate } from "../../../src/core/estimate/estimate";
 import { pieceKey } from "../../../src/core/takeoff/partColumn";
 import { quantityOf } from "../../../src/core/takeoff/explain";
 import { countsIn } from "../../../src/core/takeoff/take";
-import { estimateRows, scheduleRow } from "./notation";
-
-/** An opening of the starter book, counted or not. */
-const opening = fc.record({
-  job: fc.constantFrom("North", "South"),
-  type: fc.constantFrom(
-    "sliding door",
-    "bi-parting sliding door",
-    "hinged door",
-    "hinged door pair",
-    "service window",
-    "fixed transom",
-    "no such type",
-  ),
-  width: fc.integer({ min: 20, max: 200 }),
-  height: fc.constantFrom(84, 96, 108, 120),
-  post: fc.constantFrom(84, 96, 108, 120, 144),
-  quantity: fc.integer({ min: 1, max: 9 }),
-  tailPost: fc.boolean(),
-  tailRun: fc.option(fc.integer({ min: 12, max: 300 })),
-  floor: fc.constantFrom("concrete", "wood", "sand"),
-});
-type Given = typeof opening extends fc.Arbitrary<infer Value> ? Value : never;
-
-const rowsOf = (openings: readonly Given[]) =>
-  openings.map((given, index) =>
-    scheduleRow(`${given.width} x ${given.height} on ${given.post}`, {
-      job: given.job,
-      mark: `M-${index}`,
-      type: given.type,
-      quantity: given.quantity,
-      tailPost: given.tailPost,
-      tailRun: given.tailRun,
-      floor: given.floor,
-    }),
-  );
+import { anyOpenings as openings, rowsOf } from "./anyOpenings";
+import { estimateRows } from "./notation";
 
 /** Every quantity by job, item and size. */
 const quantities = ({ jobs }: Estimate): ReadonlyMap<string, number> =>
@@ -54,7 +20,6 @@ const quantities = ({ jobs }: Estimate): ReadonlyMap<string, number> =>
 
 const sorted = (counts: ReadonlyMap<string, number>) =>
   [...counts].sort(([a], [b]) => (a < b ? -1 : 1));
-const openings = fc.array(opening, { maxLength: 12 });
 
 describe("whatever the schedule", () => {
   test("the reasons of a line add up to its quantity", () => {

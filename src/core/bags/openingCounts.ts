@@ -1,0 +1,51 @@
+/** The counts of a job put back together by opening: the very counts that its lines add up. */
+import type { Inches } from "../base/units";
+import type { Opening } from "../openings/opening";
+import { stepOf } from "../takeoff/explain";
+import { countsIn, openingAt, type Count, type Take } from "../takeoff/take";
+import type { JobTakeOff } from "../takeoff/takeOff";
+
+/** One count of an opening, with what is counted. */
+export type CountedPiece = {
+  readonly count: Count;
+  readonly item: string;
+  /** Inches: none, a cut length, or width and height. */
+  readonly size: readonly Inches[];
+  /** In the order of work; `null` comes after all steps. */
+  readonly step: number | null;
+};
+
+export type OpeningCounts = {
+  readonly opening: Opening;
+  /** Where its sizes are: `take.openings[row]` is the opening. */
+  readonly take: Take;
+  readonly row: number;
+  /** For one of those alike, in the order of the kit book's rows. Never empty. */
+  readonly pieces: readonly CountedPiece[];
+};
+
+/**
+ * The counts of every opening that needs a part, in the schedule's order. An opening that was not
+ * counted, or that needs nothing, is not among them.
+ */
+export function openingCounts({ openings, lines }: JobTakeOff): readonly OpeningCounts[] {
+  type Draft = { readonly take: Take; readonly row: number; readonly pieces: CountedPiece[] };
+  const drafts = new Map<Opening, Draft>();
+  for (const { item, size, counts } of lines) {
+    for (const count of countsIn(counts)) {
+      const { take, row } = count;
+      const opening = openingAt(take, row);
+      const draft: Draft = drafts.get(opening) ?? { take, row, pieces: [] };
+      drafts.set(opening, draft);
+      draft.pieces.push({ count, item, size, step: stepOf(count) });
+    }
+  }
+  return openings.flatMap((opening): OpeningCounts[] => {
+    const draft = drafts.get(opening);
+    if (draft === undefined) return [];
+    return [{ opening, ...draft, pieces: draft.pieces.sort(byBookRow) }];
+  });
+}
+
+const byBookRow = (one: CountedPiece, other: CountedPiece): number =>
+  one.count.part.source.number - other.count.part.source.number;
