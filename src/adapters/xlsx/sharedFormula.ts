@@ -26,10 +26,8 @@ export function movedFormula(formula: string, rows: number, columns: number): st
   let made = "";
   let at = 0;
   for (const { 0: piece, index, groups = {} } of formula.matchAll(pieces)) {
-    const isReference = Object.values(groups).some((group) => group !== undefined);
-    const ends = isReference
-      ? piece.split(":").map((end) => movedEnd(end, rows, columns))
-      : [piece];
+    const reference = groups["cell"] ?? groups["columns"] ?? groups["rows"];
+    const ends = reference?.split(":").map((end) => movedEnd(end, rows, columns)) ?? [piece];
     made += formula.slice(at, index) + (ends.includes(null) ? "#REF!" : ends.join(":"));
     at = index + piece.length;
   }
