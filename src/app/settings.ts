@@ -10,6 +10,7 @@ import {
 import { currencies, currencyOf, usDollar, type Currency } from "../core/money/currency";
 import type { ScheduleMapping } from "../tables/scheduleLayout";
 import type { Source, Workbook } from "../workbook/workbook";
+import { jsonValue } from "./jsonValue";
 
 export const lengthStyleNames = ["feet and inches", "inches", "millimetres"] as const;
 export type LengthStyleName = (typeof lengthStyleNames)[number];
@@ -85,7 +86,7 @@ export const currencyIn = (settings: Settings): Currency =>
 
 /** The settings of a text that are of their kind; the others are left to their defaults. */
 function knownSettings(text: string): Partial<Settings> {
-  const read = parsed(text);
+  const read = jsonValue(text);
   if (typeof read !== "object" || read === null) return {};
   const given = read as Readonly<Record<string, unknown>>;
   const has = (key: keyof Settings, isRight: (value: unknown) => boolean): boolean =>
@@ -106,16 +107,6 @@ function knownSettings(text: string): Partial<Settings> {
     .filter(([key, isRight]) => has(key, isRight))
     .map(([key]) => [key, given[key]]);
   return Object.fromEntries(kept) as Partial<Settings>;
-}
-
-/** The value of a JSON text; `null` where it is none, such as one that another version left. */
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch (error) {
-    if (error instanceof SyntaxError) return null;
-    throw error;
-  }
 }
 
 function isSource(value: unknown): boolean {

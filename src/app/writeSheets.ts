@@ -1,9 +1,10 @@
 /** Writes what was counted into the workbook: hardware by job, reasons, findings, as one act. */
 import type { Result } from "../core/base/result";
+import { between, finish, type Steps } from "../core/base/steps";
 import type { JobEstimate } from "../core/estimate/estimate";
 import { findingsSheet } from "../sheets/findingsSheet";
 import { hardwareSheet } from "../sheets/hardwareSheet";
-import { reasonsSheet } from "../sheets/reasonsSheet";
+import { drawReasons } from "../sheets/reasonsSheet";
 import type { LookUpTable } from "../sheets/reference";
 import type { Drawing } from "../workbook/drawing";
 import type { Workbook, WorkbookFault, WriteOptions, WrittenSheet } from "../workbook/workbook";
@@ -11,12 +12,15 @@ import type { Inputs } from "./inputs";
 import { currencyIn, lengthStyleOf, type Settings } from "./settings";
 import type { WorkbookTakeOff } from "./takeOffWorkbook";
 
-/** The drawings of a take-off, for all jobs or for those named. */
-export function takeOffDrawings(
+/** Which of the jobs are drawn. */
+export type IsIn = (job: JobEstimate) => boolean;
+
+/** The drawings of a take-off, for all jobs or for those named, a sheet or a piece of one a step. */
+export function* drawTakeOff(
   takeOff: WorkbookTakeOff,
   settings: Settings,
-  isIn: (job: JobEstimate) => boolean = () => true,
-): readonly Drawing[] {
+  isIn: IsIn = () => true,
+): Steps<readonly Drawing[]> {
   const jobs = takeOff.estimate.jobs.filter(isIn);
   const lengths = lengthStyleOf(settings);
   const common = {
@@ -26,11 +30,21 @@ export function takeOffDrawings(
     items: itemsLookUp(takeOff.inputs),
     basis: basisWords(takeOff.inputs),
   };
-  const hardware = settings.sheetPerJob
-    ? jobs.map((job) => hardwareSheet({ jobs: [job], ...common }))
-    : [hardwareSheet({ jobs, ...common })];
-  return [...hardware, reasonsSheet(jobs, lengths), findingsSheet(takeOff.findings)];
+  const hardware: Drawing[] = [];
+  for (const together of settings.sheetPerJob ? jobs.map((job) => [job]) : [jobs]) {
+    yield (hardware.length / Math.max(1, jobs.length)) * 0.5;
+    hardware.push(hardwareSheet({ jobs: together, ...common }));
+  }
+  const reasons = yield* between(0.5, 1, drawReasons(jobs, lengths));
+  return [...hardware, reasons, findingsSheet(takeOff.findings)];
 }
+
+/** The drawings of a take-off at once. */
+export const takeOffDrawings = (
+  takeOff: WorkbookTakeOff,
+  settings: Settings,
+  isIn?: IsIn,
+): readonly Drawing[] => finish(drawTakeOff(takeOff, settings, isIn));
 
 /** Writes them. Error: the host refused, and the workbook is as it was. */
 export const writeTakeOff = (

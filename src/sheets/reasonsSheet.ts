@@ -1,4 +1,5 @@
 /** The reasons sheet: one row for each part of each opening, with how its number came about. */
+import type { Steps } from "../core/base/steps";
 import type { Inches } from "../core/base/units";
 import type { JobEstimate } from "../core/estimate/estimate";
 import { writeLength, writeSize, type LengthStyle } from "../core/lengths/writeLength";
@@ -22,8 +23,11 @@ const headings = [
   { words: "Because", width: 110 },
 ] as const;
 
+/** Rows that are drawn in one step. */
+const rowsInStep = 500;
+
 /** All counts of the jobs, line by line in the hardware sheet's order. */
-export function reasonsSheet(jobs: readonly JobEstimate[], lengths: LengthStyle): Drawing {
+export function* drawReasons(jobs: readonly JobEstimate[], lengths: LengthStyle): Steps<Drawing> {
   const show = (length: Inches): string => writeLength(length, lengths);
   const width = headings.length;
   const all = jobs.reduce(
@@ -49,6 +53,7 @@ export function reasonsSheet(jobs: readonly JobEstimate[], lengths: LengthStyle)
     for (const { line } of material.lines) {
       for (const count of countsIn(line.counts)) {
         if (rows.length - heading > mostRows) break;
+        if (rows.length % rowsInStep === 0) yield rows.length / Math.min(all, mostRows);
         rows.push(
           row(
             text(job),
