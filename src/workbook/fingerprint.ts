@@ -4,8 +4,9 @@
  *
  * It must come out alike in every host, since a workbook saved by one is opened in another. So it
  * looks only at what was typed (not at results, formats or widths), and forgives what hosts do to a
- * formula by themselves: spaces, letter case, prefixes of new functions, and references to other
- * sheets, which move when a row is inserted there or the sheet is renamed.
+ * formula by themselves: spaces, letter case, prefixes of new functions, references to other sheets,
+ * which move when a row is inserted there or the sheet is renamed or deleted, and references to
+ * tables, which are written `Lines[[#This Row],[Item]]` or `[@Item]` and follow a table's new name.
  */
 import type { CellValue } from "../core/base/cell";
 import { shownValue, type Drawing } from "./drawing";
@@ -84,7 +85,9 @@ function typedFormula(formula: string): string {
 const plainNumber = (value: number): string => String(Number(value.toPrecision(12)));
 
 const otherSheet =
-  /(?:'(?:[^']|'')*'|[\p{L}\p{N}_.]+)!(?:#REF!|\$?[A-Z]{0,3}\$?\d*(?::\$?[A-Z]{0,3}\$?\d*)?)/gu;
+  /(?:'(?:[^']|'')*'|#?[\p{L}\p{N}_.]+)!(?:#REF!|\$?[A-Z]{0,3}\$?\d*(?::\$?[A-Z]{0,3}\$?\d*)?)/gu;
+
+const structured = /(?:[\p{L}_\\][\p{L}\p{N}_.\\]*)?\[(?:[^[\]']|'.|\[(?:[^[\]']|'.)*\])*\]/gu;
 
 /** Text between double quotes is left as it is; all else loses what hosts change by themselves. */
 const plainFormula = (formula: string): string =>
@@ -98,6 +101,7 @@ const plainFormula = (formula: string): string =>
             .replace(/_XLFN\.|_XLWS\.|_XLPM\.|@/g, "")
             .replace(/_XLDUDF_([A-Z0-9]+)_/g, "$1.")
             .replace(otherSheet, "!")
+            .replace(structured, "[]")
             .replace(/\s+/g, ""),
     )
     .join("");

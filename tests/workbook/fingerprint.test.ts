@@ -15,6 +15,13 @@ describe("a fingerprint stays the same", () => {
     ["when a host spaces a formula", typed(0, "=SUM(A1, B2)"), typed(0, "=sum(A1,B2)")],
     ["when a row is put in elsewhere", typed(0, "=Schedule!$D$7*2"), typed(0, "=Schedule!$D$8*2")],
     ["when another sheet is renamed", typed(0, "=Schedule!D7"), typed(0, "='Door list'!D7")],
+    ["when another sheet is deleted", typed(0, "=Schedule!D7*2"), typed(0, "=#REF!D7*2")],
+    ["when a table is renamed", typed(0, "=SUM(Lines[Item])"), typed(0, "=SUM(Rows[Item])")],
+    [
+      "when a host shortens a table's own row",
+      typed(0, "=Lines[[#This Row],[Qty]]*2"),
+      typed(0, "=[@Qty]*2"),
+    ],
     ["when a referred row is deleted", typed(0, "=Schedule!D7+1"), typed(0, "=Schedule!#REF!+1")],
     [
       "when a file prefixes a function",
