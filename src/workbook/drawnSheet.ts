@@ -26,8 +26,9 @@ export function styleTable(known: readonly CellStyle[] = []): StyleTable {
 
 /** The sheet that `drawing` asks for, under `name`; its styles are added to `table`. */
 export function drawnSheet(drawing: Drawing, name: string, table: StyleTable): SheetSnapshot {
+  const styleIndex = dressIndex(table);
   const rows = drawing.rows.map(({ cells }) =>
-    cells.map((cell): CellSnapshot | null => (cell === null ? null : drawnCell(cell, table))),
+    cells.map((cell): CellSnapshot | null => (cell === null ? null : drawnCell(cell, styleIndex))),
   );
   return {
     name,
@@ -53,10 +54,23 @@ const mergesOf = (cells: readonly (DrawnCell | null)[], row: number): Merge[] =>
     return span > 0 ? [{ row, column, rows: 1, columns: span + 1 }] : [];
   });
 
-const drawnCell = (cell: DrawnCell, table: StyleTable): CellSnapshot => ({
+/** The index of a cell's style. A sheet has few dresses and many cells: each is looked up once. */
+function dressIndex(table: StyleTable): (cell: DrawnCell) => number {
+  const known = new Map<string, number>();
+  return (cell) => {
+    const fallback = cell.kind === "text" ? "text" : undefined;
+    const { look, format = fallback, align, wrap } = cell;
+    const key = `${look} ${format ?? ""} ${align ?? ""} ${wrap === true ? "wrap" : ""}`;
+    const index = known.get(key) ?? table.indexOf(styleOf(cell, fallback));
+    known.set(key, index);
+    return index;
+  };
+}
+
+const drawnCell = (cell: DrawnCell, styleIndex: (cell: DrawnCell) => number): CellSnapshot => ({
   value: shownValue(cell),
   ...(cell.kind === "formula" ? { formula: cell.formula } : {}),
-  style: table.indexOf(styleOf(cell, cell.kind === "text" ? "text" : undefined)),
+  style: styleIndex(cell),
   ...(cell.note === undefined ? {} : { note: cell.note }),
 });
 

@@ -1,4 +1,5 @@
 /** A workbook that holds nothing but drawings: what a demo or a fresh file starts as. */
+import { workbookOf } from "./blankSheet";
 import type { Drawing } from "./drawing";
 import { drawnSheet, styleTable } from "./drawnSheet";
 import type { WorkbookSnapshot } from "./snapshot";
@@ -7,15 +8,6 @@ import type { WorkbookSnapshot } from "./snapshot";
 export function drawnWorkbook(name: string, drawings: readonly Drawing[]): WorkbookSnapshot {
   const table = styleTable();
   const sheets = drawings.map((drawing) => drawnSheet(drawing, drawing.name, table));
-  const [first] = sheets;
-  if (first === undefined) throw new RangeError("A workbook needs a sheet.");
-  return {
-    name,
-    sheets,
-    activeSheet: first.name,
-    styles: table.styles,
-    names: [],
-    settings: {},
-    leftOut: [],
-  };
+  if (sheets.length === 0) throw new RangeError("A workbook needs a sheet.");
+  return { ...workbookOf(name, sheets), styles: table.styles };
 }

@@ -168,7 +168,7 @@ class Watched extends Map<string, Uint8Array> {
 }
 
 /** Lets the page draw and answer between two sheets. */
-export const otherWork = (): Promise<void> => new Promise((done) => setTimeout(done));
+const otherWork = (): Promise<void> => new Promise((done) => setTimeout(done));
 
 const strictKind: WorkbookFault = {
   code: "host-refused",
