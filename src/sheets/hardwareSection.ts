@@ -1,6 +1,6 @@
 /** One job on the hardware sheet: what was counted and what was not, its lines by family, its totals. */
 import type { JobEstimate, PartlyCounted } from "../core/estimate/estimate";
-import { writeSize } from "../core/lengths/writeLength";
+import { sizeTexts, type SizeText } from "../core/takeoff/sizeTexts";
 import { unitCostNumber } from "../core/money/writeMoney";
 import type { MaterialLine } from "../core/pricing/material";
 import type { DrawnCell, DrawnRow } from "../workbook/drawing";
@@ -28,13 +28,14 @@ export function jobSection(
   if (job.uncounted.length > 0) rows.push(wordsRow(uncountedWords(job), "stop", width));
   for (const partly of job.partly) rows.push(wordsRow(partlyWords(partly), "stop", width));
 
+  const sizeText = sizeTexts(job.takeOff.lines, wish.lengths);
   const subtotalRows: number[] = [];
   for (const family of job.material.families) {
     const lines = job.material.lines.filter((line) => familyOf(line) === family.family);
     rows.push(bandRow("group", width, { 0: text(family.family) }));
     const lineRows = lines.map((line) => {
       const row = here();
-      rows.push(lineRow(line, wish, row, width, columnOf));
+      rows.push(lineRow(line, wish, sizeText, row, width, columnOf));
       return row;
     });
     subtotalRows.push(here());
@@ -122,6 +123,7 @@ function marksText(rows: readonly { readonly mark: string }[]): string {
 function lineRow(
   { line, item, spares, toOrder, unitsEach, cost, weight }: MaterialLine,
   wish: HardwareWish,
+  sizeText: SizeText,
   row: number,
   width: number,
   columnOf: ColumnOf,
@@ -138,7 +140,7 @@ function lineRow(
 
   put("item", text(line.item));
   put("description", text(item?.description ?? "Not in the items table"));
-  put("size", text(writeSize(line.size, wish.lengths), { align: "right" }));
+  put("size", text(sizeText(line), { align: "right" }));
   put("quantity", number(line.quantity, "count"));
   put("spares", number(spares, "count", { look: "input" }));
   put("toOrder", formula(`${ref("quantity")}+${ref("spares")}`, toOrder, "count"));

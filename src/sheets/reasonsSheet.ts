@@ -2,8 +2,9 @@
 import type { Steps } from "../core/base/steps";
 import type { Inches } from "../core/base/units";
 import type { JobEstimate } from "../core/estimate/estimate";
-import { writeLength, writeSize, type LengthStyle } from "../core/lengths/writeLength";
+import { writeLength, type LengthStyle } from "../core/lengths/writeLength";
 import { because, quantityOf } from "../core/takeoff/explain";
+import { sizeTexts } from "../core/takeoff/sizeTexts";
 import { countsIn, openingAt } from "../core/takeoff/take";
 import type { Drawing, DrawnRow } from "../workbook/drawing";
 import { caution } from "./caution";
@@ -49,7 +50,8 @@ export function* drawReasons(jobs: readonly JobEstimate[], lengths: LengthStyle)
     headingRow(headings),
   ];
   const heading = rows.length - 1;
-  for (const { job, material } of jobs) {
+  for (const { job, takeOff, material } of jobs) {
+    const sizeText = sizeTexts(takeOff.lines, lengths);
     for (const { line } of material.lines) {
       for (const count of countsIn(line.counts)) {
         if (rows.length - heading > mostRows) break;
@@ -58,7 +60,7 @@ export function* drawReasons(jobs: readonly JobEstimate[], lengths: LengthStyle)
           row(
             text(job),
             text(line.item),
-            text(writeSize(line.size, lengths), { align: "right" }),
+            text(sizeText(line), { align: "right" }),
             text(openingAt(count.take, count.row).mark),
             number(quantityOf(count), "count"),
             text(count.part.bag),

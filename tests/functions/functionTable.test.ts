@@ -12,6 +12,8 @@ const counter = openingCounter(
     readings: [],
     schedules: [],
     source: null,
+    sources: [],
+    scheduleSources: [],
     kitBook: starterKitBook,
     hasOwnKitBook: false,
     items: starterItems,
@@ -118,7 +120,7 @@ describe("a wrong argument is named, with what is wrong", () => {
       ["HN 1/4", "sliding door", [[1, 2]], 84],
       "value: The argument width is wrong: give it one cell or one value.",
     ],
-    ["COUNT", ["HN 1/4", "sliding door", 96, 84], expect.stringContaining("Post height is blank")],
+    ["COUNT", ["HN 1/4", "sliding door", 96, 84], expect.stringContaining("post height is blank")],
   ] as const)("%s of %j", (name, inputs, message) => {
     expect(ask(name, ...(inputs as unknown as FunctionInput[]))).toEqual(message);
   });

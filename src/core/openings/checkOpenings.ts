@@ -51,6 +51,12 @@ export function gatherOpenings(
   if (first !== undefined && first.cells.quantity === undefined) {
     findings.push(makeFinding(openingFindings, "quantity-assumed", { place: first.place }));
   }
+  if (first !== undefined && first.cells.job === undefined) {
+    const values = { job: first.place.sheet };
+    findings.push(
+      makeFinding(openingFindings, "job-column-missing", { place: first.place, values }),
+    );
+  }
   for (const [index, { opening, findings: own }] of checked.entries()) {
     const row = rows[index];
     const twice = row === undefined ? null : markTwice(row, opening, firstOfMark);
@@ -107,7 +113,9 @@ function checkRow(
     values: Readonly<Record<string, string>> = {},
   ) => findings.push(makeFinding(openingFindings, code, details(cell, values)));
 
-  if (isBlank(row.cells.job?.value ?? null)) report("job-missing", row.cells.job, { job });
+  if (row.cells.job !== undefined && isBlank(row.cells.job.value)) {
+    report("job-missing", row.cells.job, { job });
+  }
   if (isBlank(row.cells.mark?.value ?? null)) report("mark-missing", row.cells.mark, { mark });
 
   const quantity = readQuantity(row.cells.quantity);

@@ -7,6 +7,11 @@ export const openingFindings = {
     says: "The opening names no job; it is counted under {job}.",
     todo: "Type the job's name.",
   },
+  "job-column-missing": {
+    level: "note",
+    says: "The schedule has no column for the job: all its openings are counted under {job}.",
+    todo: "Add one if the schedule is of several jobs.",
+  },
   "mark-missing": {
     level: "warn",
     says: "The opening has no mark; it goes by {mark}.",

@@ -32,6 +32,17 @@ export const slotsText = (
     .map((slot) => `${take.type.slots[slot]?.name ?? ""} = ${slotText(take, slot, row, show)}`)
     .join(", ");
 
+/** What the schedule says in these fields, by their headings: `Width 8'-0", Tail run blank`. */
+export const fieldsText = (
+  take: Take,
+  fields: readonly number[],
+  row: number,
+  show: ShowLength,
+): string =>
+  fields
+    .map((slot) => `${take.type.slots[slot]?.label ?? ""} ${slotText(take, slot, row, show)}`)
+    .join(", ");
+
 /** A limit's message with its values filled in. */
 export const messageText = (
   take: Take,

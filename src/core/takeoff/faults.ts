@@ -6,8 +6,8 @@ import { answersLength } from "../formulas/lengthAnswer";
 import type { FormulaNode } from "../formulas/tree";
 import type { ChartMiss, FormulaError, Value } from "../formulas/value";
 import type { BookFormula } from "../kitbook/kitBook";
-import { slotsText, type ShowLength } from "./describe";
-import { cellFinder, openingAt, type Take } from "./take";
+import { fieldsText, type ShowLength } from "./describe";
+import { cellFinder, fieldsBehind, openingAt, type Take } from "./take";
 import { takeOffFindings } from "./takeOffFindings";
 
 /** Told of a finding about one opening of the take. */
@@ -27,7 +27,7 @@ export function errorReporter(take: Take, show: ShowLength, report: Report): Rep
       row,
       makeFinding(takeOffFindings, codeOf(error), {
         ...aboutFormula(take, formula)(row),
-        found: slotsText(take, formula.compiled.slots, row, show),
+        found: fieldsText(take, fieldsBehind(take, formula), row, show),
         values: { formula: formula.text, error: clauseOf(take, error, show) },
       }),
     );

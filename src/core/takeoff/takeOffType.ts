@@ -13,10 +13,10 @@ import {
 } from "../formulas/value";
 import type { CompiledSize, KitBook, OpeningType } from "../kitbook/kitBook";
 import type { Opening } from "../openings/opening";
-import { messageText, slotsText, type ShowLength } from "./describe";
+import { fieldsText, messageText, type ShowLength } from "./describe";
 import { aboutFormula, errorReporter, type Report, type ReportError } from "./faults";
 import { partColumn, type PartColumn } from "./partColumn";
-import { valuesOf, type Take } from "./take";
+import { fieldsBehind, valuesOf, type Take } from "./take";
 import { isTrue } from "./truth";
 
 export type TypeTakeOff = {
@@ -110,13 +110,14 @@ function asUnit(size: CompiledSize, value: FormulaValue): FormulaValue {
 function checkLimits(take: Take, show: ShowLength, report: Report, reportError: ReportError): void {
   for (const { when, level, message } of take.type.limits) {
     const about = aboutFormula(take, when);
+    const fields = fieldsBehind(take, when);
     for (const [row, fires] of valuesOf(take, when).entries()) {
       if (isFormulaError(fires)) reportError(row, when, fires);
       else if (isTrue(fires)) {
         report(row, {
           code: "limit",
           level,
-          found: slotsText(take, when.compiled.slots, row, show),
+          found: fieldsText(take, fields, row, show),
           message: messageText(take, message, row, show),
           ...about(row),
         });

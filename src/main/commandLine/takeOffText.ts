@@ -3,7 +3,8 @@ import { findingCell, findingLevels, type Finding } from "../../core/base/findin
 import type { JobEstimate } from "../../core/estimate/estimate";
 import type { Currency } from "../../core/money/currency";
 import { moneyText } from "../../core/money/writeMoney";
-import { writeSize, type LengthStyle } from "../../core/lengths/writeLength";
+import type { LengthStyle } from "../../core/lengths/writeLength";
+import { sizeTexts } from "../../core/takeoff/sizeTexts";
 import { caution } from "../../sheets/caution";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import { textTable } from "./textTable";
@@ -26,6 +27,7 @@ export function takeOffText(
 
 function jobText(job: JobEstimate, lengths: LengthStyle, currency: Currency): readonly string[] {
   const { material } = job;
+  const sizeText = sizeTexts(job.takeOff.lines, lengths);
   const counted = job.rows - job.uncounted.length;
   const uncounted = job.uncounted.map((row) => row.mark).join(", ");
   return [
@@ -43,7 +45,7 @@ function jobText(job: JobEstimate, lengths: LengthStyle, currency: Currency): re
       ],
       material.lines.map(({ line, item, spares, toOrder, cost }) => [
         line.item,
-        writeSize(line.size, lengths),
+        sizeText(line),
         String(line.quantity),
         String(spares),
         String(toOrder),

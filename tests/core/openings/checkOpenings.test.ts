@@ -134,7 +134,7 @@ describe("what is wrong is a finding with its cell", () => {
         ["A", "hinged door", 36, 84],
         ["B", "hinged door", 36, 84],
       ]),
-    ).toEqual(["note quantity-assumed", "warn job-missing", "warn job-missing"]);
+    ).toEqual(["note quantity-assumed", "note job-column-missing"]);
   });
 });
 

@@ -1,0 +1,56 @@
+/**
+ * Each example of this folder, taken off, against what is expected of it: `NAME.csv` (or the demo)
+ * in, `NAME.expected.txt` out, which is every sheet that would be written. To accept a change, run
+ * with ACCEPT=1 and read the difference before it is committed.
+ */
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "@jest/globals";
+import { fileWorkbook } from "../../src/adapters/xlsx/fileWorkbook";
+import { openFile } from "../../src/adapters/xlsx/openFile";
+import { snapshotParts } from "../../src/adapters/xlsx/snapshotBytes";
+import { demoDrawings } from "../../src/app/demo/demoDrawings";
+import { defaultSettings, type Settings } from "../../src/app/settings";
+import { takeOffWorkbook } from "../../src/app/takeOffWorkbook";
+import { takeOffDrawings } from "../../src/app/writeSheets";
+import { drawnWorkbook } from "../../src/workbook/drawnWorkbook";
+import type { Workbook } from "../../src/workbook/workbook";
+import { drawingText } from "./drawingText";
+
+const folder = __dirname;
+
+async function sheetsOf(workbook: Workbook, settings: Settings): Promise<string> {
+  const takeOff = await takeOffWorkbook(workbook, settings);
+  if (!takeOff.ok) throw new Error(takeOff.error.message);
+  return takeOffDrawings(takeOff.value, settings).map(drawingText).join("\n");
+}
+
+function check(name: string, text: string): void {
+  const path = join(folder, `${name}.expected.txt`);
+  if (process.env["ACCEPT"] === "1" || !existsSync(path)) {
+    if (process.env["CI"] !== undefined) throw new Error(`${path} is missing`);
+    writeFileSync(path, text);
+  }
+  expect(text).toBe(readFileSync(path, "utf8"));
+}
+
+const examples = readdirSync(folder).filter((file) => file.endsWith(".csv"));
+
+test.each(examples)("%s gives the sheets expected of it", async (file) => {
+  const opened = openFile(readFileSync(join(folder, file)), file);
+  if (!opened.ok) throw new Error(opened.error.message);
+  const unit = file.includes("metric") ? "mm" : "in";
+  const lengths = unit === "mm" ? "millimetres" : "feet and inches";
+  check(
+    file.replace(".csv", ""),
+    await sheetsOf(opened.value, { ...defaultSettings, unit, lengths }),
+  );
+});
+
+test("the demo gives the sheets expected of it", async () => {
+  const workbook = fileWorkbook(
+    snapshotParts(drawnWorkbook("demo.xlsx", demoDrawings())),
+    "demo.xlsx",
+  );
+  check("demo", await sheetsOf(workbook, defaultSettings));
+});
