@@ -13,6 +13,7 @@ import { EsbuildPlugin } from "esbuild-loader";
 import HtmlPlugin from "html-webpack-plugin";
 import CssPlugin from "mini-css-extract-plugin";
 import { FirstLoadBudget } from "./build/firstLoadBudget.js";
+import { FunctionsFile } from "./build/functionsFile.js";
 import { hostedManifest } from "./build/manifest.js";
 import { embeddedPolicy, excelPolicy } from "./build/policy.js";
 
@@ -94,6 +95,7 @@ export default function webpackConfig(env = {}, { mode = "production" } = {}) {
           },
         ],
       }),
+      new FunctionsFile(),
       new FirstLoadBudget({ taskpane: 200_000, embedded: 200_000 }, gridPackages, isProduction),
     ],
     performance: { hints: false },
