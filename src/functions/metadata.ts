@@ -1,5 +1,6 @@
 /** The functions as Excel's registration file wants them: made from the table, never by hand. */
 import { functionTable } from "./functionTable";
+import { openingArguments } from "./openingArguments";
 import { namespace, type WorksheetFunction } from "./worksheetFunction";
 
 /** The file `functions.json` that the manifest names. Its shape is Excel's own (custom functions metadata). */
@@ -22,11 +23,15 @@ export const functionMetadata = () => ({
   })),
 });
 
-/** `CRIB.COUNT(item, type, width, height, [post_height], …)`. */
-export const signature = (row: WorksheetFunction): string =>
-  `${namespace}.${row.name}(${row.arguments
-    .map(({ name, optional }) => (optional ? `[${name}]` : name))
-    .join(", ")})`;
+/** `CRIB.COUNT(item, opening…)`: the arguments that tell of an opening are the same for all. */
+export function signature(row: WorksheetFunction): string {
+  const isOpening = row.arguments
+    .slice(-openingArguments.length)
+    .every((argument, index) => argument === openingArguments[index]);
+  const own = isOpening ? row.arguments.slice(0, -openingArguments.length) : row.arguments;
+  const names = own.map(({ name, optional }) => (optional ? `[${name}]` : name));
+  return `${namespace}.${row.name}(${[...names, ...(isOpening ? ["opening…"] : [])].join(", ")})`;
+}
 
 /** The table of functions for README, in Markdown. */
 export const functionsMarkdown = (): string =>
