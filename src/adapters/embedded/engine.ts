@@ -22,6 +22,7 @@ import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { UniverSheetsNotePlugin } from "@univerjs/sheets-note";
 import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
+import { DressCellsMutation } from "./dressCells";
 import { SetRecordMutation } from "./records";
 
 export type Engine = {
@@ -62,6 +63,7 @@ export function startEngine({ before, after, config }: ScreenParts = noScreen): 
   const injector = univer.__getInjector();
   const commands = injector.get(ICommandService);
   commands.registerCommand(SetRecordMutation);
+  commands.registerCommand(DressCellsMutation);
   return { univer, injector, commands };
 }
 

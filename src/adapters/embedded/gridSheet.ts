@@ -6,13 +6,12 @@ import {
   type IObjectArrayPrimitiveType,
   type IObjectMatrixPrimitiveType,
   type IRange,
-  type IStyleData,
   type IWorksheetData,
 } from "@univerjs/core";
-import type { CellSnapshot, CellStyle, Merge, SheetSnapshot } from "../../workbook/snapshot";
+import type { CellSnapshot, Merge, SheetSnapshot } from "../../workbook/snapshot";
 import { gridValue } from "./cells";
 import { customWithRecord, type SheetRecord } from "./records";
-import { gridStyle } from "./styles";
+import type { GridStyles } from "./styles";
 
 /** Sizes in pixels, near to what spreadsheets show by themselves. */
 export const defaultColumnWidth = 72;
@@ -34,11 +33,7 @@ export type GridSheet = Omit<IWorksheetData, "zoomRatio" | "scrollTop" | "scroll
 export type GridCells = IObjectMatrixPrimitiveType<ICellData>;
 
 /** The grid's sheet with the id `id` for `sheet`; its tables, notes and drop-downs come apart. */
-export function gridSheet(
-  sheet: SheetSnapshot,
-  id: string,
-  styles: readonly CellStyle[],
-): GridSheet {
+export function gridSheet(sheet: SheetSnapshot, id: string, styles: GridStyles): GridSheet {
   return {
     id,
     name: sheet.name,
@@ -98,16 +93,15 @@ export const mergeRange = ({ row, column, rows, columns }: Merge): IRange => ({
   endColumn: column + columns - 1,
 });
 
-/** The cells of `sheet` with whole styles inside, since a shared style number means nothing there. */
-export function gridCells(sheet: SheetSnapshot, styles: readonly CellStyle[]): GridCells {
-  const gridStyles = styles.map(gridStyle);
+/** The cells of `sheet`, each with its style by the id that it has in `styles`. */
+export function gridCells(sheet: SheetSnapshot, { ids }: GridStyles): GridCells {
   const cells: Record<number, Record<number, ICellData>> = {};
   const spilled = spilledCells(sheet);
   for (const [row, snapshots] of sheet.rows.entries()) {
     const line: Record<number, ICellData> = {};
     for (const [column, cell] of snapshots.entries()) {
       if (cell === null) continue;
-      const made = gridCell(cell, gridStyles, spilled.has(spillKey(row, column)));
+      const made = gridCell(cell, ids, spilled.has(spillKey(row, column)));
       if (made !== null) line[column] = made;
     }
     cells[row] = line;
@@ -117,7 +111,7 @@ export function gridCells(sheet: SheetSnapshot, styles: readonly CellStyle[]): G
 
 function gridCell(
   cell: CellSnapshot,
-  styles: readonly IStyleData[],
+  styles: readonly string[],
   isSpilled: boolean,
 ): ICellData | null {
   const style = cell.style === undefined ? undefined : styles[cell.style];
@@ -137,7 +131,8 @@ function spilledCells(sheet: SheetSnapshot): ReadonlySet<string> {
   const found = new Set<string>();
   for (const [row, cells] of sheet.rows.entries()) {
     for (const [column, cell] of cells.entries()) {
-      const { rows = 1, columns = 1 } = cell?.spill ?? {};
+      if (!cell?.spill) continue;
+      const { rows, columns } = cell.spill;
       for (let down = 0; down < rows; down++) {
         for (let across = 0; across < columns; across++) {
           if (down + across > 0) found.add(spillKey(row + down, column + across));

@@ -24,7 +24,7 @@ import { customWithSettings, readSettings, sheetRecord } from "./records";
 import { addParts, choicesOf, drawnTable, gridNotes, sheetIds, tablesOf } from "./sheetParts";
 import { readSheet, type SheetReading } from "./sheetReading";
 import { execute } from "./steps";
-import { gridFont, plainStyle } from "./styles";
+import { gridStyles, plainStyle } from "./styles";
 
 /** Opens `snapshot` in place of what is open now, which is gone with its undo history. */
 export function loadSnapshot(engine: Engine, snapshot: WorkbookSnapshot): void {
@@ -33,16 +33,16 @@ export function loadSnapshot(engine: Engine, snapshot: WorkbookSnapshot): void {
   const before = instances.getAllUnitsForType<GridWorkbook>(UniverInstanceType.UNIVER_SHEET);
   const unitId = generateRandomId(12);
   const sheets = snapshot.sheets.map((sheet) => ({ sheet, id: generateRandomId(8) }));
+  const styles = gridStyles(snapshot.styles);
   const made: Record<string, GridSheet> = Object.fromEntries(
-    sheets.map(({ sheet, id }) => [id, gridSheet(sheet, id, snapshot.styles)]),
+    sheets.map(({ sheet, id }) => [id, gridSheet(sheet, id, styles)]),
   );
   const book = univer.createUnit<object, GridWorkbook>(UniverInstanceType.UNIVER_SHEET, {
     id: unitId,
     name: snapshot.name,
     appVersion: "",
     locale: LocaleType.EN_US,
-    styles: {},
-    defaultStyle: gridFont,
+    styles: { ...styles.byId },
     sheetOrder: sheets.map(({ id }) => id),
     sheets: made,
     custom: customWithSettings(snapshot.settings),

@@ -1,5 +1,11 @@
 /** The steps that put a sheet into the grid, move one aside, or fill one anew. */
-import type { IFreeze, IWorksheetData, Workbook as GridWorkbook, Worksheet } from "@univerjs/core";
+import type {
+  ICellData,
+  IFreeze,
+  IWorksheetData,
+  Workbook as GridWorkbook,
+  Worksheet,
+} from "@univerjs/core";
 import {
   AddWorksheetMergeMutation,
   InsertSheetMutation,
@@ -16,6 +22,7 @@ import {
 import { withOtherNames, type OtherNames } from "../../workbook/formulaNames";
 import type { SheetSnapshot } from "../../workbook/snapshot";
 import { freeTableName } from "../../workbook/tableNames";
+import { DressCellsMutation } from "./dressCells";
 import type { Engine } from "./engine";
 import { defaultColumnWidth, defaultRowHeight, recordOf, type GridSheet } from "./gridSheet";
 import { SetRecordMutation, sheetRecord } from "./records";
@@ -29,20 +36,28 @@ import {
 } from "./sheetParts";
 import { places, readSheet, type SheetReading } from "./sheetReading";
 import { reversed, step, type Step } from "./steps";
+import type { GridStyles } from "./styles";
 
 /** A sheet to be put into the grid: in our words, and in the grid's under the name it is to have. */
-export type SheetToPut = { readonly sheet: SheetSnapshot; readonly made: GridSheet };
+export type SheetToPut = {
+  readonly sheet: SheetSnapshot;
+  readonly made: GridSheet;
+  readonly styles: GridStyles;
+};
 
 /** Puts a new sheet at `index`. */
 export function insertSheet(
   book: GridWorkbook,
-  { made, sheet }: SheetToPut,
+  { made, sheet, styles }: SheetToPut,
   index: number,
 ): Step[] {
   const ids = { unitId: book.getUnitId(), subUnitId: made.id };
   return [
     {
-      redo: { id: InsertSheetMutation.id, params: { unitId: ids.unitId, index, sheet: made } },
+      redo: {
+        id: InsertSheetMutation.id,
+        params: { unitId: ids.unitId, index, sheet: made, styles: styles.byId },
+      },
       undo: { id: RemoveSheetMutation.id, params: { ...ids, subUnitName: made.name } },
     },
     ...addParts(sheet, ids),
@@ -119,7 +134,7 @@ function renamedFormulas(
 export function fillAnew(engine: Engine, old: Worksheet, ready: SheetToPut): Step[] {
   const ids = sheetIds(old);
   const config = old.getConfig();
-  const { made, sheet } = ready;
+  const { made, sheet, styles } = ready;
   const rowCount = Math.max(config.rowCount, made.rowCount);
   const columnCount = Math.max(config.columnCount, made.columnCount);
   return [
@@ -128,7 +143,7 @@ export function fillAnew(engine: Engine, old: Worksheet, ready: SheetToPut): Ste
     step(
       SetRangeValuesMutation.id,
       { ...ids, cellValue: blanked(config.cellData) },
-      { ...ids, cellValue: structuredClone(config.cellData) },
+      { ...ids, cellValue: cellsAsTheyAre(config.cellData) },
     ),
     step(
       SetWorksheetRowCountMutation.id,
@@ -141,8 +156,13 @@ export function fillAnew(engine: Engine, old: Worksheet, ready: SheetToPut): Ste
       { ...ids, columnCount: config.columnCount },
     ),
     step(
+      DressCellsMutation.id,
+      { ...ids, cells: made.cellData, styles: styles.byId },
+      { ...ids, cells: {}, styles: {} },
+    ),
+    step(
       SetRangeValuesMutation.id,
-      { ...ids, cellValue: made.cellData },
+      { ...ids, cellValue: undressed(made.cellData) },
       { ...ids, cellValue: blanked(made.cellData) },
     ),
     sizeStep(SetWorksheetColWidthMutation.id, "colWidth", ids, columnCount, {
@@ -209,13 +229,29 @@ function sizeStep(
   );
 }
 
-/** The same places with nothing in them, style and all. */
-const blanked = (
-  cells: Readonly<Record<number, Readonly<Record<number, unknown>>>>,
-): Record<string, Record<string, null>> =>
+type Cells = Readonly<Record<number, Readonly<Record<number, ICellData>>>>;
+
+const eachCell = <T>(
+  cells: Cells,
+  make: (cell: ICellData) => T,
+): Record<string, Record<string, T>> =>
   Object.fromEntries(
     Object.entries(cells).map(([row, line]) => [
       row,
-      Object.fromEntries(Object.keys(line).map((column) => [column, null])),
+      Object.fromEntries(Object.entries(line).map(([column, cell]) => [column, make(cell)])),
     ]),
   );
+
+/** The cells as they are now: the grid changes them in place, even those that it takes out. */
+const cellsAsTheyAre = (cells: Cells): object => eachCell(cells, (cell) => ({ ...cell }));
+
+/** The cells without their styles, which are there already. */
+const undressed = (cells: Cells): object =>
+  eachCell(cells, (cell) => {
+    const bare = { ...cell };
+    delete bare.s;
+    return bare;
+  });
+
+/** The same places with nothing in them, style and all. */
+const blanked = (cells: Cells): object => eachCell(cells, () => null);

@@ -30,14 +30,27 @@ const weights = {
   thick: BorderStyleTypes.THICK,
 } as const;
 
-/** The grid's own font and size where a style names none. */
-export const gridFont = { ff: "Arial", fs: 10 } as const;
-
 const colour = (rgb: string): IColorStyle => ({ rgb: `#${rgb}` });
 const line = ({ weight, ink }: LineStyle): IBorderStyleData => ({
   s: weights[weight],
   cl: colour(ink),
 });
+
+/** Styles as the grid keeps them: by ids that stand in the cells. */
+export type GridStyles = {
+  /** One for each of our styles, in order. */
+  readonly ids: readonly string[];
+  readonly byId: Readonly<Record<string, IStyleData>>;
+};
+
+/** A style's id is its own text, so that the same style has the same id in every sheet. */
+export function gridStyles(styles: readonly CellStyle[]): GridStyles {
+  const made = styles.map(gridStyle);
+  const ids = made.map((style) => JSON.stringify(style));
+  const byId: Record<string, IStyleData> = {};
+  for (const [index, style] of made.entries()) byId[ids[index] ?? ""] = style;
+  return { ids, byId };
+}
 
 /** The grid's style for ours. */
 export function gridStyle(style: CellStyle): IStyleData {

@@ -12,7 +12,7 @@ import { drawnSheet, styleTable } from "../../workbook/drawnSheet";
 import { fingerprint } from "../../workbook/fingerprint";
 import { withOtherNames, type OtherNames } from "../../workbook/formulaNames";
 import { planWriting, type PlannedSheet, type StandingSheet } from "../../workbook/plan";
-import type { CellStyle, SheetSnapshot } from "../../workbook/snapshot";
+import type { SheetSnapshot } from "../../workbook/snapshot";
 import { freeTableName } from "../../workbook/tableNames";
 import type { WorkbookFault, WrittenSheet } from "../../workbook/workbook";
 import type { Engine } from "./engine";
@@ -23,20 +23,21 @@ import { sheetIds, tablesOf } from "./sheetParts";
 import { readSheet } from "./sheetReading";
 import { fillAnew, insertSheet, setAside } from "./sheetSteps";
 import type { Step } from "./steps";
+import { gridStyles, type GridStyles } from "./styles";
 
 /** A drawing made ready: the sheet it asks for, in our words and in the grid's. */
 export type ReadySheet = {
   readonly drawing: Drawing;
   readonly sheet: SheetSnapshot;
   readonly made: GridSheet;
-  readonly styles: readonly CellStyle[];
+  readonly styles: GridStyles;
 };
 
 /** Makes a drawing ready, with no look at the workbook. */
 export function makeReady(drawing: Drawing): ReadySheet {
   const table = styleTable();
   const sheet = drawnSheet(drawing, drawing.name, table);
-  const { styles } = table;
+  const styles = gridStyles(table.styles);
   return { drawing, sheet, styles, made: gridSheet(sheet, generateRandomId(8), styles) };
 }
 
