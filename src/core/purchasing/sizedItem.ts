@@ -14,6 +14,13 @@ export const sizeLength = (length: Inches): Inches => inches(Number(length.toPre
 /** The same for the same item, in any case, in the same size. */
 export const sizedKey = ({ item, size }: SizedItem): string => pieceKey(item.trim(), size);
 
+/** Whether both are of one item, in whatever size. */
+export const isSameItem = (a: Pick<SizedItem, "item">, b: Pick<SizedItem, "item">): boolean =>
+  itemKey(a) === itemKey(b);
+
+/** The same for the same item, in any case. */
+export const itemKey = ({ item }: Pick<SizedItem, "item">): string => sizedKey({ item, size: [] });
+
 /** How a size is written in what people read; the empty text for none. */
 export type ShowSize = (size: readonly Inches[]) => string;
 

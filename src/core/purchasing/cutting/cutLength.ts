@@ -24,15 +24,17 @@ export function cutLength(steps: number): CutLength {
 
 /**
  * The length in steps. One that lies between two steps (1/7 in) goes to the next step up, so that
- * a piece is never cut short; one within a thousandth of a step (3 nm) of a whole step is that step,
- * which takes out the noise of a size such as 2134 mm kept as inches to twelve digits.
+ * a piece is never cut short, or for what is there to cut from to the next step down. One within a
+ * thousandth of a step (3 nm) of a whole step is that step, which takes out the noise of a size
+ * such as 2134 mm kept as inches to twelve digits.
  *
  * @throws RangeError when the length is negative.
  */
-export function cutLengthOf(length: Inches): CutLength {
+export function cutLengthOf(length: Inches, between: "up" | "down" = "up"): CutLength {
   const steps = length * stepsPerInch;
   const nearest = Math.round(steps);
-  return cutLength(Math.abs(steps - nearest) <= 1e-3 ? nearest : Math.ceil(steps));
+  if (Math.abs(steps - nearest) <= 1e-3) return cutLength(nearest);
+  return cutLength(between === "up" ? Math.ceil(steps) : Math.floor(steps));
 }
 
 /** The length in inches, as the double nearest to it. */

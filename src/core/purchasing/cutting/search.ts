@@ -40,6 +40,8 @@ export type Found = {
 
 /** Passes of `fillByValue` over what rounding leaves, and over everything where there is no solver. */
 const passes = 10;
+/** Passes over everything before the solver begins: often they are enough. */
+const firstPasses = 2;
 /** Dives before the search tries the columns it has as a whole-number programme. */
 const dives = 20;
 /** Nodes that the whole-number programme may open. */
@@ -69,16 +71,13 @@ export function* search(
   };
   yield found();
 
-  if (solver === null) {
-    step = "values";
-    const plans = isProven() ? [] : fillByValue(model, everything, passes);
-    for (const cuts of plans) {
-      yield offer(cuts);
-      if (isProven()) return;
-    }
-    return;
-  }
   if (isProven()) return;
+  step = "values";
+  for (const cuts of fillByValue(model, everything, solver === null ? passes : firstPasses)) {
+    yield offer(cuts);
+    if (isProven()) return;
+  }
+  if (solver === null) return;
 
   const pool = openColumns(model, solver);
   try {

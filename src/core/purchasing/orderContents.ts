@@ -1,0 +1,98 @@
+/** An order plan -> what its record keeps. */
+import { cents, pieces } from "../base/units";
+import { barsAmong, sizeOfBar } from "./bars";
+import type { CutPlan } from "./cutting/cutProblem";
+import { addUp, offcutsOf } from "./leftOver";
+import type { JobPieces, SizedPieces, Standing } from "./orderInput";
+import type { OrderLine, OrderPlan } from "./orderPlan";
+import { isSameItem } from "./sizedItem";
+import type { OrderContents, OrderedPacks, TakenPieces } from "./orderRecord";
+
+/** `standing` is the one that the plan was made with. */
+export function orderContents(plan: OrderPlan, standing: Standing): OrderContents {
+  const loose = plan.lines.filter((line) => line.kind === "loose");
+  const bars = plan.cutPlans.map((cut) => usedBars(cut, standing));
+  return {
+    jobs: plan.jobs.map(({ job }) => job),
+    packs: plan.lines.flatMap(orderedPacks),
+    charges: plan.charges.flatMap(({ supplier, madeUp, freight }) =>
+      madeUp + freight === 0 ? [] : [{ supplier, cost: cents(madeUp + freight) }],
+    ),
+    covers: plan.lines.flatMap((line) => coversOf(line, plan.cutPlans)),
+    fromShelf: [
+      ...loose.flatMap((line) => takenLoose(line, "fromHand")),
+      ...bars.flatMap(({ shelf }) => shelf),
+    ],
+    fromOrders: [
+      ...loose.flatMap((line) => takenLoose(line, "fromOrder")),
+      ...bars.flatMap(({ orders }) => orders),
+    ],
+    offcuts: addUp(plan.cutPlans.flatMap(offcutsOf)),
+    total: plan.total,
+  };
+}
+
+/** The last packs of a line hold what is left over of it. */
+function orderedPacks(line: OrderLine): readonly OrderedPacks[] {
+  let left: number = line.leftOver;
+  return line.packs
+    .toReversed()
+    .map(({ offer, count, cost }): OrderedPacks => {
+      const own = Math.min(left, count * offer.packSize);
+      left -= own;
+      const { item, size } = line;
+      const { supplier, packSize, price } = offer;
+      return { item, size, supplier, packSize, count, price, cost, leftOver: pieces(own) };
+    })
+    .reverse();
+}
+
+/** What each job gets of a line: from packs, shelf and orders; for cut lengths what the plan places. */
+function coversOf(line: OrderLine, cutPlans: readonly CutPlan[]): readonly JobPieces[] {
+  if (line.kind === "bar") return [];
+  const { item, size } = line;
+  const isBought = line.kind === "loose" && (line.packs.length > 0 || line.buy === 0);
+  return line.need.jobs.flatMap(({ job, buy, fromHand, fromOrder }) => {
+    const bought =
+      line.kind === "cut" ? buy - unplacedFor(line, job, cutPlans) : isBought ? buy : 0;
+    const all = bought + fromHand + fromOrder;
+    return all === 0 ? [] : [{ job, item, size, pieces: pieces(all) }];
+  });
+}
+
+const unplacedFor = (line: OrderLine, job: string, cutPlans: readonly CutPlan[]): number =>
+  cutPlans
+    .filter((plan) => isSameItem(plan, line))
+    .flatMap((plan) => plan.unplaced)
+    .filter((piece) => piece.job === job && sizeOfBar(piece.length)[0] === line.size[0])
+    .reduce((sum, piece) => sum + piece.count, 0);
+
+function takenLoose(line: OrderLine, from: "fromHand" | "fromOrder"): readonly TakenPieces[] {
+  const { item, size, need } = line;
+  return (need?.jobs ?? []).flatMap((job) =>
+    job[from] === 0 ? [] : [{ item, size, job: job.job, pieces: job[from] }],
+  );
+}
+
+/** Bars that the plan takes: off the shelf as far as they are there, then of what is on order. */
+function usedBars(
+  plan: CutPlan,
+  standing: Standing,
+): { readonly shelf: readonly TakenPieces[]; readonly orders: readonly TakenPieces[] } {
+  const there = new Map<number, number>();
+  for (const { length, count } of barsAmong(plan.item, standing.onHand)) {
+    there.set(length, (there.get(length) ?? 0) + count);
+  }
+  const shelf: SizedPieces[] = [];
+  const orders: SizedPieces[] = [];
+  for (const bar of plan.bars) {
+    if (bar.from === "stock") continue;
+    const left = there.get(bar.length) ?? 0;
+    const one = { item: plan.item, size: sizeOfBar(bar.length), pieces: pieces(1) };
+    (left > 0 ? shelf : orders).push(one);
+    there.set(bar.length, left - 1);
+  }
+  const shared = (all: readonly SizedPieces[]): readonly TakenPieces[] =>
+    addUp(all).map((each) => ({ ...each, job: null }));
+  return { shelf: shared(shelf), orders: shared(orders) };
+}

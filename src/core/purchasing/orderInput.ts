@@ -1,0 +1,60 @@
+/** What an order is made from. */
+import type { Pieces } from "../base/units";
+import type { SawRules } from "./cutting/cutProblem";
+import type { Timing } from "./dates";
+import type { Offer } from "./offers";
+import type { SizedItem } from "./sizedItem";
+import type { SparesRule } from "./spares";
+import type { SupplierTerms } from "./supplierPlan";
+
+/** A job that the order is for. Names are told apart as they are; the caller has settled clashes. */
+export type OrderJob = {
+  readonly job: string;
+  /** A date serial; `null` where no date is known. */
+  readonly needBy: number | null;
+};
+
+/** What one mark of a job counts of a thing, after corrections. */
+export type Demand = SizedItem & {
+  readonly job: string;
+  readonly mark: string;
+  readonly quantity: Pieces;
+  /** Whether it is cut from stock lengths. Its size is then one length. */
+  readonly isCut: boolean;
+};
+
+export type SizedPieces = SizedItem & { readonly pieces: Pieces };
+export type JobPieces = SizedPieces & { readonly job: string };
+
+/** What is there already. */
+export type Standing = {
+  /** Free on the shelf, bars and offcuts too, each length a size. */
+  readonly onHand: readonly SizedPieces[];
+  /** Ordered for stock and not received. */
+  readonly onOrder: readonly SizedPieces[];
+  /** What earlier orders and the shelf have given to jobs. */
+  readonly supplied: readonly JobPieces[];
+  /** What sent orders will give to jobs. */
+  readonly orderedForJobs: readonly JobPieces[];
+};
+
+export type OrderInput = {
+  readonly jobs: readonly OrderJob[];
+  /** Of these jobs; those of others are passed over. */
+  readonly demands: readonly Demand[];
+  readonly standing: Standing;
+  readonly offers: readonly Offer[];
+  readonly terms: readonly SupplierTerms[];
+  readonly spares: (item: string) => SparesRule;
+  readonly saw: (item: string) => SawRules;
+  readonly timing: Timing;
+  /** Whether an offer that comes too late is passed over where another comes in time. */
+  readonly leaveOutLate: boolean;
+};
+
+export const nothingStanding: Standing = {
+  onHand: [],
+  onOrder: [],
+  supplied: [],
+  orderedForJobs: [],
+};

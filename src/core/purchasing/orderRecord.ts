@@ -1,0 +1,158 @@
+/**
+ * An order as the firm keeps it: a draft that may change, sent and then frozen, at last received.
+ *
+ * The record says for every job what the order covers, so that a later order asks only for the
+ * difference; and it says what moves on the shelf, as rows for `stockMovements.ts`.
+ */
+import { err, ok, type Result } from "../base/result";
+import type { Cents, Pieces } from "../base/units";
+import type { JobPieces, SizedPieces } from "./orderInput";
+import type { SizedItem } from "./sizedItem";
+import type { StockChange } from "./stockMovements";
+
+export const orderStates = ["draft", "sent", "received"] as const;
+export type OrderState = (typeof orderStates)[number];
+
+/** Packs as they were ordered; prices are those of that day. */
+export type OrderedPacks = SizedItem & {
+  readonly supplier: string;
+  readonly packSize: Pieces;
+  readonly count: number;
+  readonly price: Cents;
+  readonly cost: Cents;
+  /** Pieces of them that go to stock. */
+  readonly leftOver: Pieces;
+};
+
+/** What is taken from stock for a job; `job` is `null` for bars that several share. */
+export type TakenPieces = SizedPieces & { readonly job: string | null };
+
+/** What an order is about, before it has a number and a state. */
+export type OrderContents = {
+  readonly jobs: readonly string[];
+  readonly packs: readonly OrderedPacks[];
+  /** What suppliers add to their goods. */
+  readonly charges: readonly { readonly supplier: string; readonly cost: Cents }[];
+  /** What it gives to each job, by what the job counts: loose pieces, and lengths that are cut. */
+  readonly covers: readonly JobPieces[];
+  /** Taken off the shelf when it is sent. */
+  readonly fromShelf: readonly TakenPieces[];
+  /** Promised from what earlier orders bring for stock; taken when this one is received. */
+  readonly fromOrders: readonly TakenPieces[];
+  /** Kept for stock when it is received. */
+  readonly offcuts: readonly SizedPieces[];
+  readonly total: Cents;
+};
+
+export type OrderRecord = OrderContents & {
+  readonly number: string;
+  readonly state: OrderState;
+  /** Date serials; `null` while it has not come to that. */
+  readonly made: number;
+  readonly sent: number | null;
+  readonly received: number | null;
+};
+
+export type OrderFault = {
+  readonly code: "order-is-frozen" | "order-not-sent" | "order-is-received";
+  readonly number: string;
+  readonly message: string;
+};
+
+export type OrderStep = {
+  readonly order: OrderRecord;
+  /** For the stock movements, in their order. */
+  readonly changes: readonly StockChange[];
+};
+
+export const draftOrder = (number: string, contents: OrderContents, day: number): OrderRecord => ({
+  ...contents,
+  number,
+  state: "draft",
+  made: day,
+  sent: null,
+  received: null,
+});
+
+/** The draft with other contents. An order once sent is frozen: what is needed later is another order. */
+export function changeDraft(
+  order: OrderRecord,
+  contents: OrderContents,
+): Result<OrderRecord, OrderFault> {
+  if (order.state !== "draft") {
+    const message = `Order ${order.number} is sent and stays as it is. Make another for the difference.`;
+    return err({ code: "order-is-frozen", number: order.number, message });
+  }
+  return ok({ ...order, ...contents });
+}
+
+/** Freezes the draft and takes what it needs off the shelf. */
+export function markSent(
+  order: OrderRecord,
+  day: number,
+  who: string,
+): Result<OrderStep, OrderFault> {
+  if (order.state !== "draft") {
+    const message = `Order ${order.number} has been sent already.`;
+    return err({ code: "order-is-frozen", number: order.number, message });
+  }
+  const changes = order.fromShelf.map((taken) => takenChange(order, taken, day, who));
+  return ok({ order: { ...order, state: "sent", sent: day }, changes });
+}
+
+/**
+ * Takes a sent order in: every pack comes, what was bought for the jobs goes to them, and what is
+ * left over of packs and bars stays on the shelf.
+ */
+export function markReceived(
+  order: OrderRecord,
+  day: number,
+  who: string,
+): Result<OrderStep, OrderFault> {
+  if (order.state === "draft") {
+    const message = `Order ${order.number} is a draft. Mark it as sent first.`;
+    return err({ code: "order-not-sent", number: order.number, message });
+  }
+  if (order.state === "received") {
+    const message = `Order ${order.number} has been received already.`;
+    return err({ code: "order-is-received", number: order.number, message });
+  }
+  const row = (
+    { item, size }: SizedItem,
+    kind: StockChange["kind"],
+    change: number,
+    note: string,
+  ): StockChange => ({ item, size, kind, change, day, job: null, order: order.number, who, note });
+  const changes = [
+    ...order.packs.flatMap((packs) => {
+      const came = packs.count * packs.packSize;
+      return [
+        row(packs, "received", came, `${packs.count} x ${packs.packSize} from ${packs.supplier}`),
+        row(packs, "used", packs.leftOver - came, `for ${order.jobs.join(", ")}`),
+      ];
+    }),
+    ...order.fromOrders.map((taken) => takenChange(order, taken, day, who)),
+    ...order.offcuts.map((offcut) => row(offcut, "offcut", offcut.pieces, "left of a bar")),
+  ];
+  return ok({
+    order: { ...order, state: "received", received: day },
+    changes: changes.filter(({ change }) => change !== 0),
+  });
+}
+
+const takenChange = (
+  order: OrderRecord,
+  { item, size, pieces: count, job }: TakenPieces,
+  day: number,
+  who: string,
+): StockChange => ({
+  item,
+  size,
+  kind: "taken",
+  change: 0 - count,
+  day,
+  job,
+  order: order.number,
+  who,
+  note: job === null ? `cut for ${order.jobs.join(", ")}` : "",
+});
