@@ -23,16 +23,23 @@ export function errorReporter(take: Take, show: ShowLength, report: Report): Rep
     const key = `${row} ${error.code} ${error.message}`;
     if (seen.has(key)) return;
     seen.add(key);
-    report(
-      row,
-      makeFinding(takeOffFindings, codeOf(error), {
-        ...aboutFormula(take, formula)(row),
-        found: fieldsText(take, fieldsBehind(take, formula), row, show),
-        values: { formula: formula.text, error: clauseOf(take, error, show) },
-      }),
-    );
+    report(row, errorFinding(take, show, row, formula, error));
   };
 }
+
+/** An error that a formula came to for one opening, as a finding about it. */
+export const errorFinding = (
+  take: Take,
+  show: ShowLength,
+  row: number,
+  formula: BookFormula,
+  error: FormulaError,
+): Finding =>
+  makeFinding(takeOffFindings, codeOf(error), {
+    ...aboutFormula(take, formula)(row),
+    found: fieldsText(take, fieldsBehind(take, formula), row, show),
+    values: { formula: formula.text, error: clauseOf(take, error, show) },
+  });
 
 /** The place, job and mark of a finding about what a formula says of an opening, by row. */
 export function aboutFormula(

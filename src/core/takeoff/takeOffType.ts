@@ -95,7 +95,7 @@ function sizeColumn(size: CompiledSize, columns: FormulaColumns, count: number):
 }
 
 /** A size that is not of its unit is an error wherever it is used, so that no wrong number goes on. */
-function asUnit(size: CompiledSize, value: FormulaValue): FormulaValue {
+export function asUnit(size: CompiledSize, value: FormulaValue): FormulaValue {
   if (isFormulaError(value)) return value;
   const isRight =
     size.unit === "text" ||
