@@ -23,8 +23,8 @@ export function readSource(
   return err(tableGone(source.table));
 }
 
-/** From the sheet's first cell on, to the last row and each row's last cell that hold something. */
-function usedBlock({ name, rows }: SheetSnapshot): Block {
+/** All that is used of the sheet: from its first cell on, to the last row and each row's last cell that hold something. */
+export function usedBlock({ name, rows }: SheetSnapshot): Block {
   const values = rows.map((cells) => {
     const row = cells.map((cell) => cell?.value ?? null);
     return row.slice(0, row.findLastIndex((value) => value !== null) + 1);

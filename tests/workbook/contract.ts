@@ -273,6 +273,27 @@ export function describeWorkbook(name: string, makeRig: (setup: RigSetup) => Pro
       ]);
     });
 
+    test("offers lists of any length to choose from, and shows no sheet for the long ones", async () => {
+      const long = Array.from({ length: 60 }, (_, index) => `item, number ${index}`);
+      const choice = { column: 0, firstRow: 1, lastRow: 9, othersToo: true };
+      const withLists = drawing("Hardware", hardwareMark, [["Item"]], {
+        choices: [
+          { ...choice, list: ["yes", "no"] },
+          { ...choice, column: 1, list: long },
+        ],
+      });
+      const rig = await rigWith({});
+      expect((await written(rig, [withLists])).map((sheet) => sheet.name)).toEqual(["Hardware"]);
+      expect((await rig.workbook.sheets()).map((sheet) => sheet.name)).toEqual([
+        "Sheet one",
+        "Hardware",
+      ]);
+      const once = await rig.look();
+      expect(once.filter(({ visible }) => visible)).toHaveLength(2);
+      await written(rig, [withLists]);
+      expect(await rig.look()).toEqual(once);
+    });
+
     test("makes a table under a free name where the name is taken", async () => {
       const rig = await rigOf({
         sheets: [{ name: "Mine", cells: { A1: "a", A2: 1 }, tables: { Lines: "A1:A2" } }],

@@ -1,9 +1,18 @@
 /** A workbook file in memory, behind the port. */
 import { err, ok, type Result } from "../../core/base/result";
+import {
+  listsDrawing,
+  listsMark,
+  listsOn,
+  longLists,
+  withLists,
+  type ListPlaces,
+} from "../../workbook/choiceLists";
+import type { Drawing } from "../../workbook/drawing";
 import { cancelled, sheetGone } from "../../workbook/faults";
 import { isTouched } from "../../workbook/fingerprint";
-import { planWriting, type StandingSheet } from "../../workbook/plan";
-import { readSource } from "../../workbook/readSource";
+import { planWriting, type PlannedSheet, type StandingSheet } from "../../workbook/plan";
+import { readSource, usedBlock } from "../../workbook/readSource";
 import { sameSheetName } from "../../workbook/sheetNames";
 import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import type {
@@ -18,7 +27,7 @@ import { placeSheet } from "./placeSheet";
 import { activeSheetName, fileReader, type FileReader } from "./readWorkbook";
 import { relationshipsOf } from "./relationships";
 import { readSettings, writeSettings } from "./settingsPart";
-import { calculateOnOpening } from "./workbookEdits";
+import { calculateOnOpening, hideSheet } from "./workbookEdits";
 
 /** The port on a file, and the file that has come of it. */
 export type FileWorkbook = Workbook & {
@@ -66,14 +75,19 @@ export function fileWorkbook(
   const write: Workbook["write"] = (drawings, { onProgress, signal } = {}) =>
     change(async (next): Promise<Result<readonly WrittenSheet[], WorkbookFault>> => {
       const { isStructureProtected } = reader.workbook;
-      const plan = planWriting(drawings, standingSheets(now, reader), isStructureProtected);
+      const lists = listPlaces(drawings, reader);
+      const all = lists.isMore ? [listsDrawing(lists.lists), ...drawings] : drawings;
+      const plan = planWriting(all, standingSheets(now, reader), isStructureProtected);
       if (!plan.ok) return plan;
+      const made = plan.value.find(isLists);
+      const places = { lists: lists.lists, sheet: made?.name ?? lists.sheet };
       for (const [index, planned] of plan.value.entries()) {
         onProgress?.(index / plan.value.length);
         await otherWork();
         if (signal?.aborted === true) return err(cancelled);
-        placeSheet(next, planned);
+        placeSheet(next, planned, places);
       }
+      if (made?.was === "new") hideSheet(next, made.name, "veryHidden");
       calculateOnOpening(next);
       become(next, [
         { kind: "sheets" },
@@ -81,7 +95,9 @@ export function fileWorkbook(
       ]);
       onProgress?.(1);
       return ok(
-        plan.value.map(({ drawing, ...rest }): WrittenSheet => ({ ...rest, mark: drawing.mark })),
+        plan.value
+          .filter((planned) => !isLists(planned))
+          .map(({ drawing, ...rest }): WrittenSheet => ({ ...rest, mark: drawing.mark })),
       );
     });
 
@@ -121,6 +137,22 @@ export function fileWorkbook(
 
 const allSheets = (reader: FileReader): WorkbookSnapshot["sheets"] =>
   reader.workbook.sheets.map((_, position) => reader.sheetAt(position).sheet);
+
+const isLists = ({ drawing }: PlannedSheet): boolean => drawing.mark?.kind === listsMark.kind;
+
+/** The lists of drop-downs that there will be; `isMore` where the sheet of lists lacks some of them. */
+function listPlaces(
+  drawings: readonly Drawing[],
+  reader: FileReader,
+): ListPlaces & { readonly isMore: boolean } {
+  const wanted = longLists(drawings.flatMap(({ choices }) => choices));
+  const sheets = wanted.length === 0 ? [] : allSheets(reader);
+  const standing = sheets.find(({ mark }) => mark?.kind === listsMark.kind);
+  const known = standing === undefined ? [] : listsOn(usedBlock(standing));
+  const lists = withLists(known, wanted);
+  const sheet = standing?.name ?? null;
+  return { sheet, lists, isMore: lists.length > known.length };
+}
 
 /** A note by somebody else counts as typing, and so does a pivot table. */
 const standingSheets = (parts: Parts, reader: FileReader): StandingSheet[] =>

@@ -1,5 +1,6 @@
 /** Puts one sheet of ours into a file: the parts it is made of, and what the file says of them. */
 import { cellText } from "../../core/base/cell";
+import type { ListPlaces } from "../../workbook/choiceLists";
 import type { DrawnTable } from "../../workbook/drawing";
 import { drawnSheet, styleTable } from "../../workbook/drawnSheet";
 import type { PlannedSheet } from "../../workbook/plan";
@@ -24,16 +25,20 @@ import { setAside } from "./setAside";
 import { tablesOfFile, tableXml } from "./tables";
 import { addSheet, setSheetNames } from "./workbookEdits";
 import { readWorkbookPart } from "./workbookPart";
-import { sheetXml } from "./writeSheet";
+import { sheetXml, type SheetLinks } from "./writeSheet";
 import { styleWriter } from "./writeStyles";
 import { childNamed, isOn, parseXml } from "./xml";
 
 /** Carries out one step of the plan. `parts` is changed as it goes: give it a copy. */
-export function placeSheet(parts: Map<string, Uint8Array>, planned: PlannedSheet): void {
+export function placeSheet(
+  parts: Map<string, Uint8Array>,
+  planned: PlannedSheet,
+  lists: ListPlaces,
+): void {
   const styles = styleTable();
   const sheet = drawnSheet(planned.drawing, planned.name, styles);
   if (planned.was === "new") {
-    appendSheet(parts, sheet, styles.styles);
+    appendSheet(parts, sheet, styles.styles, lists);
     return;
   }
   const position = positionOf(parts, planned.name);
@@ -41,7 +46,8 @@ export function placeSheet(parts: Map<string, Uint8Array>, planned: PlannedSheet
   if (planned.keptAs !== null) setAside(parts, position, planned.keptAs);
   const path = sheetPath(parts, position);
   clearSheet(parts, path);
-  writeParts(parts, path, sheet, styles.styles, planned.keptAs === null ? old : shown(old));
+  const inherited = planned.keptAs === null ? old : shown(old);
+  writeParts(parts, path, sheet, styles.styles, { ...inherited, lists });
   nameParts(parts, position, sheet);
 }
 
@@ -53,6 +59,7 @@ export function appendSheet(
   parts: Map<string, Uint8Array>,
   sheet: SheetSnapshot,
   styles: readonly CellStyle[],
+  lists: ListPlaces,
   isShown?: boolean,
 ): void {
   const workbook = readWorkbookPart(parts);
@@ -62,6 +69,7 @@ export function appendSheet(
     drawing: null,
     codeName: null,
     isShown: isShown ?? workbook.sheets.length === 0,
+    lists,
   });
   setContentType(parts, path, worksheetType);
   addSheet(parts, sheet.name, path, null);
@@ -97,11 +105,7 @@ function sheetPath(parts: Parts, position: number): string {
 }
 
 /** What a replaced sheet hands on to the one in its place. */
-type Inheritance = {
-  readonly drawing: string | null;
-  readonly codeName: string | null;
-  readonly isShown: boolean;
-};
+type Inheritance = Pick<SheetLinks, "drawing" | "codeName" | "isShown">;
 
 /** Where the old sheet is kept whole, the new one is only shown if the old one was. */
 const shown = ({ isShown }: Inheritance): Inheritance => ({
@@ -135,7 +139,7 @@ function writeParts(
   path: string,
   sheet: SheetSnapshot,
   styles: readonly CellStyle[],
-  old: Inheritance,
+  more: Inheritance & Pick<SheetLinks, "lists">,
 ): void {
   const writer = styleWriter(parts, stylesPath(parts));
   const styleNumber = ({ style, value, formula }: CellSnapshot): number => {
@@ -146,7 +150,7 @@ function writeParts(
   const tables = addTables(parts, path, sheet);
   const noteBoxes = addNotes(parts, path, sheet);
   const firstDay = readWorkbookPart(parts).startsIn1904 ? days1904 : 0;
-  const xml = sheetXml(sheet, { ...old, tables, noteBoxes, firstDay }, styleNumber);
+  const xml = sheetXml(sheet, { ...more, tables, noteBoxes, firstDay }, styleNumber);
   writer.finish();
   parts.set(path, encode(xml));
 }

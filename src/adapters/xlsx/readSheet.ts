@@ -1,9 +1,10 @@
 /** One worksheet as a snapshot, and what of it a snapshot cannot hold. */
-import type { Choice, DrawnTable, PrintSetup } from "../../workbook/drawing";
+import type { DrawnTable, PrintSetup } from "../../workbook/drawing";
 import { printTextOf } from "../../workbook/printText";
 import type { SheetStamp } from "../../workbook/sheetStamp";
 import type { Merge, SheetSnapshot } from "../../workbook/snapshot";
 import { readRange } from "./cellRange";
+import { readChoices, type LinkedChoice } from "./readChoices";
 import { readCells, type CellContext } from "./readCells";
 import { readNotes } from "./notes";
 import { neededText, type Parts } from "./parts";
@@ -13,7 +14,9 @@ import type { SheetEntry } from "./workbookPart";
 import { childNamed, childrenNamed, isOn, parseXml, type XmlElement } from "./xml";
 
 export type ReadSheet = {
+  /** With the drop-downs whose lists are written out. */
   readonly sheet: SheetSnapshot;
+  readonly linkedChoices: readonly LinkedChoice[];
   /** In plain words, such as `2 charts or pictures on “Plan”`. */
   readonly leftOut: readonly string[];
 };
@@ -39,7 +42,7 @@ export function readSheet(
   const notes = linked
     .filter(({ type }) => type === "comments")
     .flatMap(({ target }) => readNotes(parts, target));
-  const choices = readChoices(root);
+  const { choices, linkedChoices, others } = readChoices(root);
   const columns = childrenNamed(childNamed(root, "cols"), "col");
   return {
     sheet: {
@@ -54,15 +57,16 @@ export function readSheet(
       ...frozenPanes(root),
       merges: readMerges(root),
       tables: tablesOf(parts, linked),
-      choices: choices.kept,
+      choices,
       print: readPrint(root, printTitles),
     },
+    linkedChoices,
     leftOut: [
       ...leftOutOf(root, linked),
       ...(hasHiddenRows || columns.some(({ attributes }) => isOn(attributes["hidden"]))
         ? ["hidden rows or columns"]
         : []),
-      ...(choices.leftOut > 0 ? ["rules for what may be typed"] : []),
+      ...(others > 0 ? ["rules for what may be typed"] : []),
     ].map((what) => `${what} on “${entry.name}”`),
   };
 }
@@ -134,36 +138,6 @@ function frozenPanes(root: XmlElement): Pick<SheetSnapshot, "frozenRows" | "froz
   const { state, xSplit = "0", ySplit = "0" } = childNamed(view, "pane")?.attributes ?? {};
   if (state !== "frozen" && state !== "frozenSplit") return { frozenRows: 0, frozenColumns: 0 };
   return { frozenRows: Number(ySplit), frozenColumns: Number(xSplit) };
-}
-
-/** Drop-downs whose list is written out; other rules for what may be typed are counted. */
-function readChoices(root: XmlElement): {
-  readonly kept: readonly Choice[];
-  readonly leftOut: number;
-} {
-  const kept: Choice[] = [];
-  let leftOut = 0;
-  for (const rule of childrenNamed(childNamed(root, "dataValidations"), "dataValidation")) {
-    const { type, sqref = "", errorStyle = "stop", showErrorMessage } = rule.attributes;
-    const list = /^"([\s\S]*)"$/.exec(childNamed(rule, "formula1")?.text.trim() ?? "")?.[1];
-    if (type !== "list" || list === undefined) {
-      leftOut += 1;
-      continue;
-    }
-    for (const range of sqref.split(/\s+/).filter(Boolean)) {
-      const { row, column, rows, columns } = readRange(range);
-      for (let at = column; at < column + columns; at++) {
-        kept.push({
-          column: at,
-          firstRow: row,
-          lastRow: row + rows - 1,
-          list: list.replaceAll('""', '"').split(","),
-          othersToo: errorStyle !== "stop" || !isOn(showErrorMessage),
-        });
-      }
-    }
-  }
-  return { kept, leftOut };
 }
 
 function readPrint(root: XmlElement, printTitles: string): PrintSetup | null {

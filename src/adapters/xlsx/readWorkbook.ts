@@ -1,13 +1,16 @@
 /** A whole file as a snapshot. Each sheet is read once, when it is first asked for. */
+import { listsMark } from "../../workbook/choiceLists";
+import type { Choice } from "../../workbook/drawing";
 import { blankSheet } from "../../workbook/blankSheet";
 import { isStampName, readStamp } from "../../workbook/sheetStamp";
 import { sameSheetName } from "../../workbook/sheetNames";
 import type { SheetSummary } from "../../workbook/workbook";
-import type { DefinedName, WorkbookSnapshot } from "../../workbook/snapshot";
+import type { DefinedName, SheetSnapshot, WorkbookSnapshot } from "../../workbook/snapshot";
 import { colourReader } from "./colours";
 import { formulaFromFile } from "./fileFormula";
 import type { Parts } from "./parts";
 import type { CellContext } from "./readCells";
+import { listAt } from "./readChoices";
 import { readSheet, tablesOf, type ReadSheet, type SheetAround } from "./readSheet";
 import { readStyles } from "./readStyles";
 import { relationshipsOf } from "./relationships";
@@ -17,7 +20,7 @@ import { readWorkbookPart, type SheetEntry, type WorkbookPart } from "./workbook
 
 export type FileReader = {
   readonly workbook: WorkbookPart;
-  /** All sheets, without reading their cells. */
+  /** All sheets but that of the lists of drop-downs, without reading their cells. */
   readonly summaries: () => readonly SheetSummary[];
   /** The cells and all else of the sheet at a position; one without cells is blank. */
   readonly sheetAt: (position: number) => ReadSheet;
@@ -57,6 +60,7 @@ export function fileReader(parts: Parts): FileReader {
       ? readSheet(parts, entry, around(position, entry), context)
       : {
           sheet: { ...blankSheet(entry.name), visible: entry.isVisible },
+          linkedChoices: [],
           leftOut: [`the sheet “${entry.name}”, which has no cells`],
         };
     read.set(position, made);
@@ -67,20 +71,24 @@ export function fileReader(parts: Parts): FileReader {
     workbook,
     sheetAt,
     summaries: () =>
-      workbook.sheets.map((entry, position) => ({
-        name: entry.name,
-        visible: entry.isVisible,
-        mark: around(position, entry).stamp?.mark ?? null,
-        tables: entry.isWorksheet
-          ? tablesOf(parts, relationshipsOf(parts, entry.path)).map(({ name }) => name)
-          : [],
-      })),
+      workbook.sheets
+        .map((entry, position) => ({
+          name: entry.name,
+          visible: entry.isVisible,
+          mark: around(position, entry).stamp?.mark ?? null,
+          tables: entry.isWorksheet
+            ? tablesOf(parts, relationshipsOf(parts, entry.path)).map(({ name }) => name)
+            : [],
+        }))
+        .filter(({ mark }) => mark?.kind !== listsMark.kind),
     snapshot: (name) => {
       const all = workbook.sheets.map((_, position) => sheetAt(position));
-      const kept = all.filter((__, position) => workbook.sheets[position]?.isWorksheet === true);
+      const { sheets, isWhole } = withLinkedChoices(all);
+      const isShown = ({ mark }: SheetSnapshot, position: number): boolean =>
+        workbook.sheets[position]?.isWorksheet === true && mark?.kind !== listsMark.kind;
       return {
         name,
-        sheets: kept.map(({ sheet }) => sheet),
+        sheets: sheets.filter(isShown),
         activeSheet: activeSheetName(workbook),
         styles: styles.map(({ style }) => style),
         names: workbook.names
@@ -90,9 +98,35 @@ export function fileReader(parts: Parts): FileReader {
             formula: formulaFromFile(formula),
           })),
         settings: readSettings(parts, workbook.path),
-        leftOut: [...all.flatMap(({ leftOut }) => leftOut), ...leftOutOf(linked)],
+        leftOut: [
+          ...all.flatMap(({ leftOut }) => leftOut),
+          ...(isWhole ? [] : ["drop-downs whose lists are worked out"]),
+          ...leftOutOf(linked),
+        ],
       };
     },
+  };
+}
+
+/** The sheets with all their drop-downs, also those whose lists stand in cells of other sheets. */
+function withLinkedChoices(all: readonly ReadSheet[]): {
+  readonly sheets: readonly SheetSnapshot[];
+  readonly isWhole: boolean;
+} {
+  const sheets = all.map(({ sheet }) => sheet);
+  let isWhole = true;
+  const linked = ({ sheet, linkedChoices }: ReadSheet): Choice[] =>
+    linkedChoices.flatMap(({ reference, ...choice }) => {
+      const list = listAt(reference, sheet.name, sheets);
+      isWhole &&= list !== null;
+      return list === null ? [] : [{ ...choice, list }];
+    });
+  return {
+    sheets: all.map((each) => ({
+      ...each.sheet,
+      choices: [...each.sheet.choices, ...linked(each)],
+    })),
+    isWhole,
   };
 }
 

@@ -131,22 +131,27 @@ export function addNames(
   });
 }
 
-/** Which sheet the file opens at, and which are hidden, by position. */
-export function setView(
-  parts: Map<string, Uint8Array>,
-  shown: number,
-  hidden: readonly number[],
-): void {
-  edit(parts, ({ sheets, root, source }) => {
+/** Makes the file open at the sheet at a position. */
+export function showFirst(parts: Map<string, Uint8Array>, position: number): void {
+  edit(parts, ({ root, source }) => {
     const view = childNamed(childNamed(root, "bookViews"), "workbookView");
-    return [
-      ...(view === undefined ? [] : [withAttributes(source, view, { activeTab: String(shown) })]),
-      ...hidden.flatMap((position) => {
-        const element = sheets[position]?.element;
-        return element === undefined ? [] : [withAttributes(source, element, { state: "hidden" })];
-      }),
-    ];
+    return view === undefined
+      ? []
+      : [withAttributes(source, view, { activeTab: String(position) })];
   });
+}
+
+/** Hides a sheet; `veryHidden` from the list of hidden sheets too. */
+export function hideSheet(
+  parts: Map<string, Uint8Array>,
+  name: string,
+  state: "hidden" | "veryHidden",
+): void {
+  edit(parts, ({ sheets, source }) =>
+    sheets
+      .filter((sheet) => sameSheetName(sheet.name, name))
+      .map(({ element }) => withAttributes(source, element, { state })),
+  );
 }
 
 /** The kept sheet's own names: those that our sheet had, pointing at the kept one instead. */

@@ -1,5 +1,6 @@
 /** A worksheet part from a snapshot. */
 import { cellName, columnName, type CellValue } from "../../core/base/cell";
+import { isShortList, listReference, type List, type ListPlaces } from "../../workbook/choiceLists";
 import type { Choice, PrintSetup } from "../../workbook/drawing";
 import { printCodes, printCodesText } from "../../workbook/printText";
 import type { CellSnapshot, SheetSnapshot } from "../../workbook/snapshot";
@@ -21,6 +22,8 @@ export type SheetLinks = {
   readonly codeName: string | null;
   /** The sheet is the one shown when the file opens. */
   readonly isShown: boolean;
+  /** Where drop-downs find the lists that are too long for their rules. */
+  readonly lists: ListPlaces;
   /** What the file's first day is later than 1899-12-30, in days: see `days1904`. */
   readonly firstDay: number;
 };
@@ -45,7 +48,7 @@ export function sheetXml(
     "</sheetData>",
     sheet.isProtected ? `<sheetProtection sheet="1" objects="1" scenarios="1"/>` : "",
     listXml("mergeCells", sheet.merges, (merge) => `<mergeCell ref="${rangeName(merge)}"/>`),
-    choicesXml(sheet.choices),
+    choicesXml(sheet.choices, links.lists),
     print === null ? "" : printXml(print),
     links.drawing === null ? "" : `<drawing r:id="${escapeXml(links.drawing)}"/>`,
     links.noteBoxes === null ? "" : `<legacyDrawing r:id="${escapeXml(links.noteBoxes)}"/>`,
@@ -152,27 +155,25 @@ const textXml = (text: string): string => {
   return `<t xml:space="preserve">${escapeXml(fitting)}</t>`;
 };
 
-/** Written out in a file, a drop-down's list has at most 255 characters and no comma in an entry. */
-const longestList = 255;
-
-const choicesXml = (choices: readonly Choice[]): string =>
+/** A drop-down whose list stands nowhere is left out. */
+const choicesXml = (choices: readonly Choice[], lists: ListPlaces): string =>
   listXml(
     "dataValidations",
-    choices.filter(
-      ({ list }) =>
-        list.length > 0 &&
-        list.join(",").length <= longestList &&
-        !list.some((entry) => entry.includes(",")),
-    ),
-    ({ column, firstRow, lastRow, list, othersToo }) => {
+    choices.flatMap((choice) => {
+      const source = listSource(choice.list, lists);
+      return source === null ? [] : [{ ...choice, source }];
+    }),
+    ({ column, firstRow, lastRow, source, othersToo }) => {
       const ref = rangeName({ row: firstRow, column, rows: lastRow - firstRow + 1, columns: 1 });
-      const entries = escapeXml(`"${list.join(",").replaceAll('"', '""')}"`);
       const refusal = othersToo
         ? ""
-        : ` showErrorMessage="1" errorTitle="Not on the list" error="Choose one from the list."`;
-      return `<dataValidation type="list" allowBlank="1"${refusal} sqref="${ref}"><formula1>${entries}</formula1></dataValidation>`;
+        : ` showErrorMessage="1" errorTitle="Not on the list" error="Choose one of the list. Press Esc to leave the cell as it was."`;
+      return `<dataValidation type="list" allowBlank="1"${refusal} sqref="${ref}"><formula1>${escapeXml(source)}</formula1></dataValidation>`;
     },
   );
+
+const listSource = (list: List, lists: ListPlaces): string | null =>
+  isShortList(list) ? `"${list.join(",").replaceAll('"', '""')}"` : listReference(list, lists);
 
 function printXml(print: PrintSetup): string {
   const fit = print.fitToOnePageWide ? ` fitToWidth="1" fitToHeight="0"` : "";

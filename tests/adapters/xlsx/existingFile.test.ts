@@ -191,6 +191,50 @@ describe("a sheet of ours that a person added to", () => {
   });
 });
 
+describe("drop-downs", () => {
+  const long = Array.from({ length: 40 }, (_, index) => `item, number ${index}`);
+  const longer = [...long, "one more"];
+  const choosing = (name: string, list: readonly string[]): Drawing =>
+    drawing(name, { kind: name, subject: "" }, [["Item"]], {
+      choices: [{ column: 0, firstRow: 1, lastRow: 9, list, othersToo: false }],
+    });
+  const listsOf = (bytes: Uint8Array, sheet: string): unknown =>
+    fileWorkbookOf(bytes)
+      .snapshot()
+      .sheets.find(({ name }) => name === sheet)
+      ?.choices.map(({ list }) => list);
+
+  test("keep their long lists on one hidden sheet, whichever act wrote them", async () => {
+    const first = await withSheets(await richFile(), choosing("One", long));
+    const second = await withSheets(first, choosing("Two", longer));
+    const third = await withSheets(second, choosing("One", long), choosing("Two", longer));
+    for (const bytes of [second, third]) {
+      expect(listsOf(bytes, "One")).toEqual([long]);
+      expect(listsOf(bytes, "Two")).toEqual([longer]);
+      expect(brokenLaws(bytes)).toEqual([]);
+      const hidden = /<sheet name="Cribsheet lists"[^>]*state="veryHidden"/g;
+      expect(partOf(bytes, "xl/workbook.xml").match(hidden)).toHaveLength(1);
+    }
+  });
+
+  test("of a person have their lists in cells, or worked out", async () => {
+    const bytes = editPart(await richFile(), "xl/worksheets/sheet1.xml", (text) =>
+      text.replace(
+        /<dataValidations[\s\S]*<\/dataValidations>/,
+        `<dataValidations count="2"><dataValidation type="list" sqref="D1 E2:F3"><formula1>Plan!$A$2:$A$3</formula1></dataValidation><dataValidation type="list" sqref="G1"><formula1>INDIRECT("A1")</formula1></dataValidation></dataValidations>`,
+      ),
+    );
+    expect(listsOf(bytes, "Schedule")).toEqual([
+      ["Jan", "Feb"],
+      ["Jan", "Feb"],
+      ["Jan", "Feb"],
+    ]);
+    expect(fileWorkbookOf(bytes).snapshot().leftOut).toContain(
+      "drop-downs whose lists are worked out",
+    );
+  });
+});
+
 describe("a workbook unlike ours", () => {
   test("whose parts have prefixes is read and written", async () => {
     const ours = await withSheets(await richFile(), hardware);
