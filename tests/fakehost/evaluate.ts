@@ -136,7 +136,9 @@ function primary(reader: Reader): Operand {
 }
 
 function cells(around: Surroundings, sheet: string | null, area: Area): Operand {
-  const used = around.used(sheet);
+  // Looking for what is used takes longer than reading a few cells.
+  const isSmall = area.rows * area.columns <= 2000;
+  const used = isSmall ? area : around.used(sheet);
   const part = used === null ? null : within(area, used);
   const rows = around.values(sheet, part ?? { ...area, rows: 1, columns: 1 });
   if (rows === null) return fail("#REF!");

@@ -39,6 +39,8 @@ export type Faults = {
   readonly action?: number;
   /** The request of this number is carried out, and its answer is lost. */
   readonly lostAnswer?: number;
+  /** Something that happens just before the request of a number. */
+  readonly meanwhile?: { readonly request: number; readonly happens: () => void };
   /** Everything after the fault is refused too. */
   readonly onwards?: boolean;
   /** What the host says; `GeneralException` where absent. */
@@ -103,8 +105,9 @@ export function fakeHost(book: FakeBook, library: OfficeExtensionModel): FakeHos
   const respond = async (flags: number, body: RequestBody): Promise<Answer> => {
     // The library lets go of its objects by itself and retries for seconds; that never fails here.
     if (isCleanup(body)) return answerOf(execute(body, workbookObject(world), kept));
-    const bytes = JSON.stringify(body).length;
+    const bytes = byteLength(body);
     const number = requests.push({ bytes, answer: 0, actions: body.Actions.length });
+    if (faults.meanwhile?.request === number) faults.meanwhile.happens();
     if (closed) return refusal("InactiveWorkbook");
     if (editing !== null) {
       if ((flags & delayForCellEdit) === 0) return refusal("InvalidOperationInCellEditMode");
@@ -127,7 +130,7 @@ export function fakeHost(book: FakeBook, library: OfficeExtensionModel): FakeHos
       return refusal(faults.code ?? "GeneralException");
     }
     const said = answerOf(result);
-    const size = JSON.stringify(said).length;
+    const size = byteLength(said);
     requests[number - 1] = { bytes, answer: size, actions: body.Actions.length };
     return size > payloadLimit ? refusal("ResponsePayloadSizeLimitExceeded") : said;
   };
@@ -191,6 +194,9 @@ export function fakeHost(book: FakeBook, library: OfficeExtensionModel): FakeHos
     person: personAt(world, deliver),
   };
 }
+
+const byteLength = (value: unknown): number =>
+  new TextEncoder().encode(JSON.stringify(value)).length;
 
 type Answer = {
   readonly HttpStatusCode: number;

@@ -20,8 +20,11 @@ export type Supports = (set: string, version?: string) => boolean;
 /** A host with ExcelApi up to `version` (such as `1.9`) and everything else. */
 export const excelApiUpTo =
   (version: string): Supports =>
-  (set, wanted = "1.1") =>
-    set === "ExcelApi" ? later(wanted, version) <= 0 : set !== "ExcelApiOnline";
+  (set, wanted = "1.1") => {
+    if (set === "ExcelApi") return later(wanted, version) <= 0;
+    // The library is older than 1.17 and has what came with it under the name of the web's own set.
+    return set !== "ExcelApiOnline" || later(version, "1.17") >= 0;
+  };
 
 /** Above zero when the version `one` is later than `other`. */
 const later = (one: string, other: string): number => {

@@ -79,7 +79,9 @@ function fill(
   let left = budget;
   for (const [at, area] of waiting.entries()) {
     const most = Math.floor(left / area.columns);
-    const rows = Math.min(area.rows, now.length === 0 ? Math.max(most, 1) : most);
+    // A few rows more than fit are not worth a request of their own.
+    const fits = area.rows <= most * 1.05 ? area.rows : Math.min(area.rows, most);
+    const rows = now.length === 0 ? Math.max(fits, 1) : fits;
     if (rows > 0) now.push({ ...area, rows });
     left -= rows * area.columns;
     if (rows < area.rows) {

@@ -12,18 +12,14 @@ import { fingerprintOf, loadTyped } from "./typed";
 /** A sheet that is prepared, and what stands where it goes. */
 export type Prepared = {
   readonly plan: SheetPlan;
+  /** The id of the sheet on which it is prepared. */
+  readonly asideId: string | null;
   readonly late: readonly LateFormula[];
   /** The fingerprint of what we write; the empty text for a sheet without a mark. */
   readonly written: string;
   /** The cells that the old contents and the new ones cover, from the first cell on. */
   readonly extent: Area;
   readonly standingTables: readonly StandingTable[];
-};
-
-export type Building = {
-  readonly prepared: readonly Prepared[];
-  /** The ids of all sheets when the preparing was done. */
-  readonly known: ReadonlySet<string>;
 };
 
 /**
@@ -37,7 +33,7 @@ export async function buildSheets(
   places: ListPlaces,
   onSheet: (count: number) => void,
   isStopped: () => boolean,
-): Promise<Building | null> {
+): Promise<readonly Prepared[] | null> {
   const { workbook } = context;
   const box = outbox(context);
   const xml = journalXml(journal);
@@ -77,9 +73,9 @@ async function lookBack(
   context: Excel.RequestContext,
   sheets: readonly SheetPlan[],
   late: readonly (readonly LateFormula[])[],
-): Promise<Building> {
+): Promise<readonly Prepared[]> {
   const { worksheets, tables } = context.workbook;
-  worksheets.load("items/id");
+  worksheets.load("items/id,items/name");
   const asked = sheets.map((plan, index) => ({
     plan,
     late: late[index] ?? [],
@@ -91,25 +87,37 @@ async function lookBack(
     })),
   }));
   const marked = asked.filter(({ plan }) => plan.journal.mark !== null);
+  // What is asked along with an answer that proves too large is lost with it.
+  const bytes = marked.reduce((sum, { plan }) => sum + bytesToRead(plan), 0);
+  if (marked.length === 0 || bytes > sureBytes) await context.sync();
   const bands = await loadBands(
     context,
     marked.map(({ drawn }) => drawn),
     loadTyped,
   );
-  // With no sheet of ours among them there was nothing to load but this.
-  if (marked.length === 0) await context.sync();
-  const prepared = asked.map((each): Prepared => {
+  const ids = new Map(worksheets.items.map(({ name, id }) => [name, id]));
+  return asked.map((each): Prepared => {
     const index = marked.indexOf(each);
     return {
       plan: each.plan,
+      asideId: ids.get(each.plan.journal.aside) ?? null,
       late: each.late,
       written: index < 0 ? "" : fingerprintOf(bands[index] ?? [], each.late),
       extent: fromFirstCell(each.drawn, ...(each.used === null ? [] : [areaOf(each.used)])),
       standingTables: each.tables.map(({ name, range }) => ({ name, area: areaOf(range) })),
     };
   });
-  return { prepared, known: new Set(worksheets.items.map(({ id }) => id)) };
 }
+
+/** An answer of this many bytes is surely small enough. */
+const sureBytes = 1_000_000;
+
+/** About what an answer with the values and the formulas of a sheet takes. */
+const bytesToRead = ({ drawn: { rows } }: SheetPlan): number =>
+  rows.flat().reduce((sum, cell) => {
+    const text = typeof cell?.value === "string" ? cell.value.length : 0;
+    return sum + 20 + 2 * text + (cell?.formula?.length ?? 0);
+  }, 0);
 
 /** From the first cell on; one cell at least. */
 const drawnArea = ({ drawn: { rows } }: SheetPlan): Area => ({

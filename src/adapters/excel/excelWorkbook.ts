@@ -7,6 +7,7 @@ import { readOverview } from "./overview";
 import { activeSheet, goTo, selection } from "./places";
 import { readBlock } from "./reading";
 import { readSetting, writeSetting } from "./settings";
+import { sharedWatch } from "./sharedWatch";
 import { watch } from "./watching";
 import { recover, writeDrawings, type Session } from "./writing";
 
@@ -40,7 +41,7 @@ export async function openExcelWorkbook(options: Partial<Session> = {}): Promise
       const read = await inExcel((context) => readBlock(context, source), session.patience);
       return read.ok ? read.value : read;
     },
-    watch,
+    watch: sharedWatch(watch),
     goTo: async (place) => {
       const gone = await inExcel((context) => goTo(context, place), session.patience);
       return gone.ok ? gone.value : gone;

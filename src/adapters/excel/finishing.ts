@@ -3,12 +3,13 @@
  * ones get their widths and page set-up. Can be done again from the journal at any time.
  */
 import { keptSheetName } from "../../workbook/sheetNames";
+import { isStampName } from "../../workbook/sheetStamp";
 import { areaOf, loadArea, loadBands } from "./bands";
 import { clearLayout, putLayout, putPrint, settingsIn } from "./dress";
 import { hasExcelApi } from "./inExcel";
-import { journalPart, type Journal, type JournalSheet } from "./journal";
+import { copyMark, journalPart, type Journal, type JournalSheet } from "./journal";
 import { outbox, settingBytes } from "./outbox";
-import { readOverview, type Overview } from "./overview";
+import { readOverview, type Overview, type StandingSheet } from "./overview";
 import { fingerprintOf, loadTyped } from "./typed";
 
 /** Where old sheets were kept, by the name of the sheet that replaced them. */
@@ -33,10 +34,10 @@ export async function finish(
 
   const box = outbox(context);
   for (const sheet of journal.sheets) {
-    const id = currentId(sheet, overview);
-    if (id === null) continue;
+    const standing = currentSheet(sheet, overview);
+    if (standing === null) continue;
     await box.room((settingsIn(sheet.dress) + 10) * settingBytes);
-    const worksheet = worksheets.getItem(id);
+    const worksheet = worksheets.getItem(standing.id);
     if (sheet.was === "replaced") {
       clearLayout(worksheet, sheet.dress);
       putLayout(worksheet, sheet.dress);
@@ -44,10 +45,10 @@ export async function finish(
     if (withPrint) putPrint(worksheet, sheet.dress.print);
   }
   const inOrder = [...touched].sort((one, other) => one.position - other.position);
-  for (const [before, { name, old, position, scopedStamps }] of inOrder.entries()) {
+  for (const [before, { name, old, position, scopedNames }] of inOrder.entries()) {
     const worksheet = worksheets.getItem(old);
     worksheet.position = position + 1 + before;
-    for (const stamp of scopedStamps) worksheet.names.getItem(stamp).delete();
+    for (const stamp of scopedNames) worksheet.names.getItem(stamp).delete();
     worksheet.visibility = "Visible";
     worksheet.name = kept.get(name) ?? name;
   }
@@ -65,18 +66,17 @@ export async function finish(
 }
 
 /** The sheet by its mark, or else by its name. */
-export const currentId = (sheet: JournalSheet, overview: Overview): string | null =>
-  (
-    overview.sheets.find(({ stamp }) => stamp !== null && stamp.name === sheet.stamp) ??
-    overview.sheets.find(({ name }) => name === sheet.name)
-  )?.id ?? null;
+export const currentSheet = (sheet: JournalSheet, overview: Overview): StandingSheet | null =>
+  overview.sheets.find(({ stamp }) => stamp !== null && stamp.name === sheet.stamp) ??
+  overview.sheets.find(({ name }) => name === sheet.name) ??
+  null;
 
 type Touched = {
   readonly name: string;
   readonly old: string;
   readonly position: number;
   /** Names that came along when the sheet was copied. */
-  readonly scopedStamps: readonly string[];
+  readonly scopedNames: readonly string[];
 };
 
 /** Old sheets that are not what we wrote: a person typed or commented there. */
@@ -88,7 +88,7 @@ async function touchedSheets(
   const { worksheets } = context.workbook;
   const asked = journal.sheets.flatMap((sheet) => {
     const id = sheet.old === null ? undefined : overview.ids.get(sheet.old);
-    const live = currentId(sheet, overview);
+    const live = currentSheet(sheet, overview);
     if (sheet.old === null || id === undefined || live === null) return [];
     const worksheet = worksheets.getItem(id);
     return [
@@ -97,7 +97,7 @@ async function touchedSheets(
         old: sheet.old,
         worksheet,
         used: loadArea(worksheet.getUsedRange(true)),
-        live: worksheets.getItem(live).load("position"),
+        live: worksheets.getItem(live.id).load("position"),
         names: worksheet.names.load("items/name"),
         comments: hasExcelApi("1.10") ? worksheet.comments.getCount() : null,
       },
@@ -113,9 +113,9 @@ async function touchedSheets(
   return asked.flatMap(({ sheet, old, live, names, comments }, index): Touched[] => {
     const isAsWritten = fingerprintOf(bands[index] ?? []) === sheet.writtenBefore;
     if (isAsWritten && (comments === null || comments.value === 0)) return [];
-    const scopedStamps = names.items
+    const scopedNames = names.items
       .map(({ name }) => name)
-      .filter((name) => name.toLowerCase() === sheet.stamp?.toLowerCase());
-    return [{ name: sheet.name, old, position: live.position, scopedStamps }];
+      .filter((name) => isStampName(name) || name === copyMark);
+    return [{ name: sheet.name, old, position: live.position, scopedNames }];
   });
 }

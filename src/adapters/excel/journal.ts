@@ -17,6 +17,8 @@ export type JournalSheet = {
   readonly mark: SheetMark | null;
   /** The name of the sheet on which it is prepared. */
   readonly aside: string;
+  /** That sheet's id, by which it is known once it has its name; `null` until the swap begins. */
+  readonly asideId: string | null;
   /** The name of the copy of what stood there; `null` for a new sheet. */
   readonly old: string | null;
   /** The hidden name that marks it, and what that held before; `null` where there was none. */
@@ -24,6 +26,8 @@ export type JournalSheet = {
   readonly stampBefore: string | null;
   /** The fingerprint of what we wrote last time; `null` for a new sheet. */
   readonly writtenBefore: string | null;
+  /** The fingerprint of what we write; `null` until the swap begins. */
+  readonly written: string | null;
   /** Tables that stood on it. */
   readonly tablesBefore: readonly StandingTable[];
   readonly dress: Dress;
@@ -63,3 +67,9 @@ export const asideName = (writer: string, kind: "new" | "old", count: number): s
 
 export const isAsideName = (name: string): boolean =>
   /^cribsheet-[0-9a-f]{8}-(?:new|old)-\d+$/.test(name);
+
+/**
+ * A hidden name in the scope of a sheet that is being copied. The copy has it too, so that a copy
+ * is known as ours even when Excel stopped before it got its name aside.
+ */
+export const copyMark = "_cribsheet_copy";

@@ -1,7 +1,7 @@
 /** What stood on the sheets that a broken-off swap was exchanging, from the copies made before it. */
 import { areaOf, fromFirstCell, loadArea, loadBands, type Area } from "./bands";
 import type { LateFormula } from "./drawSheet";
-import { currentId } from "./finishing";
+import { currentSheet } from "./finishing";
 import type { Journal, JournalSheet } from "./journal";
 import type { Overview } from "./overview";
 import type { StandingTable } from "./tables";
@@ -21,6 +21,9 @@ export type OldContents = {
   readonly formulas: readonly LateFormula[];
   /** A person typed into the sheet after the swap broke off. */
   readonly isTouched: boolean;
+  /** The sheet can't be changed; `isAsBefore`: it was not changed yet. */
+  readonly isProtected: boolean;
+  readonly isAsBefore: boolean;
 };
 
 /** `isLongAgo`: look whether a person typed since then. */
@@ -32,16 +35,17 @@ export async function oldContents(
 ): Promise<readonly OldContents[]> {
   const { worksheets } = context.workbook;
   const found = journal.sheets.flatMap((sheet) => {
-    const liveId = currentId(sheet, overview);
+    const standing = currentSheet(sheet, overview);
     const copyId = sheet.old === null ? undefined : overview.ids.get(sheet.old);
-    if (sheet.old === null || liveId === null || copyId === undefined) return [];
-    const live = worksheets.getItem(liveId);
+    if (sheet.old === null || standing === null || copyId === undefined) return [];
+    const live = worksheets.getItem(standing.id);
     const copy = worksheets.getItem(copyId);
     return [
       {
         sheet,
         live,
-        liveName: overview.sheets.find(({ id }) => id === liveId)?.name ?? sheet.name,
+        liveName: standing.name,
+        isProtected: standing.isProtected,
         copy,
         copyName: sheet.old,
         liveUsed: loadArea(live.getUsedRange()),
@@ -58,29 +62,30 @@ export async function oldContents(
     live: rangesOf(liveTables),
     copy: rangesOf(copyTables),
   }));
+  await context.sync();
   const contents = await loadBands(
     context,
     found.map(({ copy, copyUsed }) => ({ ...areaOf(copyUsed), sheet: copy })),
     loadTyped,
   );
-  const nowHeld = isLongAgo
-    ? await fingerprints(
-        context,
-        found.map(({ live }) => live),
-      )
-    : [];
+  const nowHeld = await fingerprints(
+    context,
+    found.map(({ live }) => live),
+  );
   const asides = isLongAgo ? await asidesHeld(context, journal, overview) : new Map();
   return found.map((each, index): OldContents => {
     const bands = contents[index] ?? [];
-    const now = nowHeld[index];
-    const expected = [fingerprintOf(bands), asides.get(each.sheet.aside)];
+    const now = nowHeld[index] ?? "";
+    const before = fingerprintOf(bands);
+    const expected = [before, each.sheet.written, asides.get(each.sheet.aside)];
     return {
       ...each,
       extent: fromFirstCell(areaOf(each.liveUsed), areaOf(each.copyUsed)),
       liveTables: (tables[index]?.live ?? []).map(standing),
       copyTables: (tables[index]?.copy ?? []).map(standing),
       formulas: bands.flatMap(formulasIn),
-      isTouched: now !== undefined && !expected.includes(now),
+      isTouched: isLongAgo && !expected.includes(now),
+      isAsBefore: now === before,
     };
   });
 }

@@ -47,7 +47,7 @@ export async function readOverview(context: Excel.RequestContext): Promise<Overv
   });
   return {
     sheets: sheets.items
-      .filter(({ name, visibility }) => !(isAsideName(name) && visibility === "VeryHidden"))
+      .filter(({ name }) => !isAsideName(name))
       .map((sheet) => {
         const stamp = held.find((each) => each.held?.sheet === sheet.name);
         const mark = stamp?.held?.mark ?? null;

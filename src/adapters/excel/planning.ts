@@ -65,16 +65,16 @@ export function planSheets(
       live === null ? aside : name,
     ]),
   );
-  const tableNames = new Map(
-    names.flatMap(({ drawing, tables }) =>
-      drawing.tables.map((each, index) => [
-        each.name.toLowerCase(),
-        tables[index]?.name ?? each.name,
-      ]),
-    ),
+  const ownTables = names.map(({ drawing, tables }) =>
+    drawing.tables.map((each, index): [string, string] => [
+      each.name.toLowerCase(),
+      tables[index]?.name ?? each.name,
+    ]),
   );
   const sheets = names.map(({ drawing, name, live, tables, aside }, index): SheetPlan => {
     const drawn = drawnSheet(drawing, aside, table);
+    // Where two drawings want a table of one name, each means its own.
+    const tableNames = new Map([...ownTables.flat().reverse(), ...(ownTables[index] ?? [])]);
     const rows = drawn.rows.map((cells) =>
       cells.map((cell) =>
         cell?.formula === undefined
@@ -91,10 +91,12 @@ export function planSheets(
         name,
         mark: drawing.mark,
         aside,
+        asideId: null,
         old: live === null ? null : asideName(writer, "old", index + 1),
         stamp,
         stampBefore: live?.stamp?.formula ?? null,
         writtenBefore: live?.stamp?.held.written ?? null,
+        written: null,
         tablesBefore: [],
         dress: dressOf(drawing),
       },

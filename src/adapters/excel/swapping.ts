@@ -7,7 +7,7 @@ import { stampFormula } from "../../workbook/sheetStamp";
 import { wantedTable, type Prepared } from "./building";
 import { listsMark } from "./choices";
 import { putLateFormulas } from "./drawSheet";
-import { journalPart, journalXml, type Journal, type JournalSheet } from "./journal";
+import { copyMark, journalPart, journalXml, type Journal, type JournalSheet } from "./journal";
 import { outbox, settingBytes, type Outbox } from "./outbox";
 import { fitTables, makeTables } from "./tables";
 
@@ -25,20 +25,25 @@ export async function swapSheets(
     ...journal,
     at,
     phase: "swapping",
-    sheets: prepared.map(({ plan, standingTables }) => ({
+    sheets: prepared.map(({ plan, asideId, written, standingTables }) => ({
       ...plan.journal,
+      asideId,
+      written,
       tablesBefore: standingTables,
     })),
   };
   const done: Journal = { ...swapping, phase: "done" };
-  await box.room(2 * journalXml(done).length + prepared.length * 20 * settingBytes);
+  await box.room(2 * journalXml(done).length + prepared.length * 25 * settingBytes);
 
   for (const { plan } of prepared) {
     const { live, journal: sheet } = plan;
     if (live === null || sheet.old === null) continue;
-    const copy = worksheets.getItem(live.id).copy("End");
+    const worksheet = worksheets.getItem(live.id);
+    worksheet.names.add(copyMark, `="${journal.writer}"`).visible = false;
+    const copy = worksheet.copy("End");
     copy.name = sheet.old;
     copy.visibility = "VeryHidden";
+    worksheet.names.getItem(copyMark).delete();
   }
   part.setXml(journalXml(swapping));
 
@@ -54,7 +59,7 @@ export async function swapSheets(
     sheet.name = plan.journal.name;
     if (plan.journal.mark?.kind !== listsMark.kind) sheet.visibility = "Visible";
   }
-  for (const { plan, written } of prepared) putStamp(context, plan.journal, written);
+  for (const sheet of done.sheets) putStamp(context, sheet);
   part.setXml(journalXml(done));
   await box.send();
   return done;
@@ -100,10 +105,9 @@ async function putLate(
 /** Marks the sheet as ours. */
 function putStamp(
   { workbook }: Excel.RequestContext,
-  { name, mark, stamp, stampBefore }: JournalSheet,
-  written: string,
+  { name, mark, stamp, stampBefore, written }: JournalSheet,
 ): void {
-  if (mark === null || stamp === null) return;
+  if (mark === null || stamp === null || written === null) return;
   const formula = stampFormula({ sheet: name, mark, written });
   if (stampBefore !== null) {
     workbook.names.getItem(stamp).formula = formula;

@@ -1,7 +1,8 @@
 /** Undoes a writing that did not come to its end, from what the journal tells. */
 import { keptSheetName } from "../../workbook/sheetNames";
+import { isStampName } from "../../workbook/sheetStamp";
 import { withOtherNames } from "../../workbook/formulaNames";
-import { journalPart, journalXml, type Journal, type JournalSheet } from "./journal";
+import { copyMark, journalPart, journalXml, type Journal, type JournalSheet } from "./journal";
 import { outbox, settingBytes } from "./outbox";
 import { readOverview, type Overview } from "./overview";
 import { putLateFormulas, type LateFormula } from "./drawSheet";
@@ -10,59 +11,53 @@ import { addressOf } from "./runs";
 import { copyOver } from "./swapping";
 import { fitTables, makeTables } from "./tables";
 
-/** The ids of sheets that were there before the swap; `null` when that is not known any more. */
-type Known = ReadonlySet<string> | null;
-
-/** Takes away what was prepared; if contents were being exchanged, puts the old ones back first. */
+/**
+ * Takes away what was prepared; if contents were being exchanged, puts the old ones back first.
+ * `isLongAgo`: a person may have typed since it broke off.
+ */
 export async function undo(
   context: Excel.RequestContext,
   journal: Journal,
-  known: Known,
+  isLongAgo: boolean,
 ): Promise<void> {
-  const overview = await readOverview(context);
-  if (journal.phase === "swapping") await putBack(context, journal, overview, known);
-  await clearAway(context, journal, overview, known);
+  if (journal.phase === "swapping") {
+    await putBack(context, journal, await readOverview(context), isLongAgo);
+  }
+  await clearAway(context, journal, await readOverview(context));
 }
 
+/** Deletes the sheets aside, and what copying sheets left: marks, and a copy that got no other name. */
 async function clearAway(
-  context: Excel.RequestContext,
+  { workbook }: Excel.RequestContext,
   journal: Journal,
   overview: Overview,
-  known: Known,
 ): Promise<void> {
-  const { worksheets } = context.workbook;
-  const aside = journal.sheets.flatMap((sheet) => [sheet.aside, sheet.old]);
-  const ids = aside.flatMap((name) => (name === null ? [] : (overview.ids.get(name) ?? [])));
-  const strays = await strayCopies(context, journal, overview, known);
-  for (const id of [...ids, ...strays]) worksheets.getItem(id).delete();
-  journalPart(context.workbook).delete();
-  await context.sync();
-}
-
-/**
- * Copies of the old sheets that did not get their name aside any more: they came after `known`, and
- * the mark of the sheet came along into their own scope.
- */
-async function strayCopies(
-  context: Excel.RequestContext,
-  { sheets }: Journal,
-  overview: Overview,
-  known: Known,
-): Promise<readonly string[]> {
-  if (known === null) return [];
-  const stamps = sheets.flatMap(({ old, stamp }) =>
-    old === null || stamp === null ? [] : [stamp],
-  );
-  const unknown = overview.sheets.filter(({ id, stamp }) => !known.has(id) && stamp === null);
-  const asked = unknown.flatMap(({ id }) =>
-    stamps.map((stamp) => ({
-      id,
-      name: context.workbook.worksheets.getItem(id).names.getItemOrNullObject(stamp).load("name"),
-    })),
-  );
-  if (asked.length === 0) return [];
-  await context.sync();
-  return [...new Set(asked.flatMap(({ id, name }) => (name.isNullObject ? [] : [id])))];
+  const { worksheets } = workbook;
+  const scoped = overview.sheets.map((sheet) => ({
+    sheet,
+    names: worksheets.getItem(sheet.id).names.load("items/name,items/formula"),
+  }));
+  await workbook.context.sync();
+  for (const { sheet, names } of scoped) {
+    const isMarked = names.items.some(
+      ({ name, formula }) => name === copyMark && formula === `="${journal.writer}"`,
+    );
+    if (isMarked && sheet.stamp === null) {
+      worksheets.getItem(sheet.id).delete();
+      continue;
+    }
+    for (const item of names.items) {
+      if (item.name === copyMark || isStampName(item.name)) item.delete();
+    }
+  }
+  for (const { aside, old } of journal.sheets) {
+    for (const name of [aside, old]) {
+      const id = name === null ? undefined : overview.ids.get(name);
+      if (id !== undefined) worksheets.getItem(id).delete();
+    }
+  }
+  journalPart(workbook).delete();
+  await workbook.context.sync();
 }
 
 /** Copies the old contents back and takes new sheets away; then only clearing away is left. */
@@ -70,18 +65,26 @@ async function putBack(
   context: Excel.RequestContext,
   journal: Journal,
   overview: Overview,
-  known: Known,
+  isLongAgo: boolean,
 ): Promise<void> {
   const { workbook } = context;
-  const olds = await oldContents(context, journal, overview, known === null);
+  const olds = await oldContents(context, journal, overview, isLongAgo);
   const box = outbox(context);
   const taken = [...overview.ids.keys()];
   for (const old of olds) {
     await box.room(40 * settingBytes);
+    const keptName = keptSheetName(old.liveName, taken);
+    if (old.isProtected) {
+      if (old.isAsBefore) continue;
+      // It was exchanged and then protected: what it held before stays beside it.
+      taken.push(keptName);
+      old.copy.visibility = "Visible";
+      old.copy.name = keptName;
+      continue;
+    }
     if (old.isTouched) {
-      const name = keptSheetName(old.liveName, taken);
-      taken.push(name);
-      old.live.copy("After", old.live).name = name;
+      taken.push(keptName);
+      old.live.copy("After", old.live).name = keptName;
     }
     const before = old.sheet.tablesBefore;
     const missing = fitTables(old.live, old.liveTables, before);
@@ -93,8 +96,12 @@ async function putBack(
     }
   }
   for (const sheet of journal.sheets) {
-    const id = newSheetId(sheet, overview, known);
+    const id = newSheetId(sheet, overview);
     if (id !== null) workbook.worksheets.getItem(id).delete();
+    const isStampNew = sheet.stampBefore === null && sheet.stamp !== null;
+    if (isStampNew && overview.names.includes(sheet.stamp)) {
+      workbook.names.getItem(sheet.stamp).delete();
+    }
   }
   journalPart(workbook).setXml(journalXml({ ...journal, phase: "building" }));
   await box.send();
@@ -121,13 +128,10 @@ function ownFormulas({
   });
 }
 
-/** A new sheet that already has its name: it carries its mark, or came after all that are known. */
-function newSheetId(sheet: JournalSheet, overview: Overview, known: Known): string | null {
+/** A new sheet that has its name already: known by its mark, or by its id. */
+function newSheetId(sheet: JournalSheet, overview: Overview): string | null {
   if (sheet.was === "replaced") return null;
   const found = overview.sheets.find(({ name }) => name === sheet.name);
-  if (found === undefined) return null;
-  const isOurs =
-    (sheet.stamp !== null && found.stamp?.name === sheet.stamp) ||
-    (known !== null && !known.has(found.id));
-  return isOurs ? found.id : null;
+  const isMarked = sheet.stamp !== null && found?.stamp?.name === sheet.stamp;
+  return found !== undefined && (isMarked || found.id === sheet.asideId) ? found.id : null;
 }

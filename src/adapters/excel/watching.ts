@@ -4,6 +4,7 @@
  */
 import { columnIndex } from "../../core/base/cell";
 import type { Selection, WorkbookChange } from "../../workbook/workbook";
+import { faultOf } from "./excelFaults";
 import { hasExcelApi, inExcel, orThrow } from "./inExcel";
 import { isAsideName } from "./journal";
 import { selection } from "./places";
@@ -98,10 +99,15 @@ export async function watch(
     clearTimeout(timer);
     const [first] = handlers;
     if (first === undefined) return;
-    await Excel.run(first.context, async (context) => {
-      for (const handler of handlers) handler.remove();
-      await context.sync();
-    });
+    try {
+      await Excel.run(first.context, async (context) => {
+        for (const handler of handlers) handler.remove();
+        await context.sync();
+      });
+    } catch (error) {
+      // A workbook that is closed, or Excel that is gone, tells nothing more anyway.
+      faultOf(error);
+    }
   };
 }
 

@@ -3,7 +3,7 @@ import { err, ok, type Result } from "../../core/base/result";
 import type { Drawing } from "../../workbook/drawing";
 import { cancelled } from "../../workbook/faults";
 import type { WorkbookFault, WriteOptions, WrittenSheet } from "../../workbook/workbook";
-import { buildSheets, type Building } from "./building";
+import { buildSheets, type Prepared } from "./building";
 import { listsDrawing, listsMark, listsOn, longLists, withLists, type ListPlaces } from "./choices";
 import { halfWritten, otherIsWriting, tidyingLeft } from "./excelFaults";
 import { finish, type Kept } from "./finishing";
@@ -59,7 +59,7 @@ export async function writeDrawings(
   );
   if (built.ok && built.value !== null) onProgress(0.8);
   if (!built.ok || built.value === null || isStopped()) {
-    await settle(null);
+    await settle();
     return built.ok ? err(cancelled) : built;
   }
   return await swapAndFinish(session, journal, built.value, onProgress);
@@ -68,11 +68,11 @@ export async function writeDrawings(
 async function swapAndFinish(
   session: Session,
   journal: Journal,
-  { prepared, known }: Building,
+  prepared: readonly Prepared[],
   onProgress: (done: number) => void,
 ): Promise<Written> {
   const swapped = await inExcel((context) => swapSheets(context, prepared, journal, session.now()));
-  const done = swapped.ok ? swapped.value : await settle(known);
+  const done = swapped.ok ? swapped.value : await settle();
   if (done === "unsettled") return err(halfWritten);
   if (done === "undone") return swapped.ok ? err(halfWritten) : swapped;
   onProgress(0.9);
@@ -100,16 +100,14 @@ async function finished(journal: Journal): Promise<Result<Kept, WorkbookFault>> 
 
 /**
  * Brings the workbook to rest after a failure: what is half done is undone. A swap that came to its
- * end, though its answer was lost, is returned. `known` are the sheets that were there before it.
+ * end, though its answer was lost, is returned.
  */
-async function settle(
-  known: ReadonlySet<string> | null,
-): Promise<Journal | "undone" | "unsettled"> {
+async function settle(): Promise<Journal | "undone" | "unsettled"> {
   for (let tries = 0; tries < 2; tries++) {
     const settled = await inExcel(async (context) => {
       const { journal } = await readOverview(context);
       if (journal?.phase === "done") return journal;
-      if (journal !== null) await undo(context, journal, known);
+      if (journal !== null) await undo(context, journal, false);
       return "undone";
     });
     if (settled.ok) return settled.value;
@@ -137,7 +135,7 @@ export async function recover(
     return kept.ok ? ok(null) : kept;
   }
   return await inExcel(async (context) => {
-    await undo(context, journal, null);
+    await undo(context, journal, true);
     return null;
   });
 }

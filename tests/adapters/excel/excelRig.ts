@@ -49,7 +49,10 @@ export async function excelRig(
       else person.type(sheet, cell, typed.serial);
       return Promise.resolve();
     },
-    rename: (sheet, name) => Promise.resolve(person.rename(sheet, name)),
+    rename: (sheet, name) => {
+      person.rename(sheet, name);
+      return Promise.resolve();
+    },
     protect: (name) => {
       const sheet = findSheet(book, name);
       if (sheet !== undefined) sheet.isProtected = true;
