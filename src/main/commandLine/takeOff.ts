@@ -11,13 +11,14 @@ import { currencyIn, lengthStyleOf, readSettings, type Settings } from "../../ap
 import { takeOffWorkbook, type WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import { writeTakeOff } from "../../app/writeSheets";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
+import { answer, type Answer } from "./answer";
 import { blocksOf, fileExists, readWorkbookFile, writeFileWhole } from "./files";
 import { readTakeOffArguments, type TakeOffArguments } from "./takeOffArguments";
 import { takeOffJson } from "./takeOffJson";
 import { takeOffText } from "./takeOffText";
 
 /** What is to be printed, and whether all was counted. Error: why the input is unusable. */
-async function run(words: readonly string[]): Promise<Result<Output, string>> {
+async function run(words: readonly string[]): Promise<Result<Answer, string>> {
   const read = readTakeOffArguments(words);
   if (!read.ok) return read;
   const wanted = read.value;
@@ -42,8 +43,6 @@ async function run(words: readonly string[]): Promise<Result<Output, string>> {
     : takeOffText(takeOff, lengthStyleOf(settings), currencyIn(settings));
   return ok({ text, complete: takeOff.complete });
 }
-
-type Output = { readonly text: string; readonly complete: boolean };
 
 async function settingsFor(workbook: FileWorkbook, wanted: TakeOffArguments): Promise<Settings> {
   const settings = await readSettings(workbook);
@@ -99,11 +98,4 @@ async function writeOut(
   return written.ok ? writeFileWhole(out, opened.value.bytes()) : err(written.error.message);
 }
 
-const output = await run(process.argv.slice(2));
-if (output.ok) {
-  process.stdout.write(`${output.value.text}\n`);
-  process.exitCode = output.value.complete ? 0 : 1;
-} else {
-  process.stderr.write(`${output.error}\n`);
-  process.exitCode = 2;
-}
+answer(await run(process.argv.slice(2)));
