@@ -38,6 +38,8 @@ export function movedFormula(formula: string, rows: number, columns: number): st
 function movedEnd(end: string, rows: number, columns: number): string | null {
   const found = /^(\$?)([A-Za-z]*)(\$?)(\d*)$/.exec(end) ?? [];
   const [, first = "", letters = "", second = "", digits = ""] = found;
+  // What lies beyond the last column or row is a name that looks like a cell.
+  if (columnIndex(letters) > lastColumn || Number(digits) > rowCount) return end;
   const column = letters === "" ? "" : movedColumn(first, letters, columns);
   const row = digits === "" ? "" : movedRow(letters === "" ? first : second, digits, rows);
   return column === null || row === null ? null : column + row;
@@ -45,15 +47,14 @@ function movedEnd(end: string, rows: number, columns: number): string | null {
 
 function movedColumn(fixed: string, letters: string, by: number): string | null {
   const column = columnIndex(letters);
-  // Letters beyond the last column are a name, not a reference.
-  if (column > lastColumn || fixed === "$") return fixed + letters;
+  if (fixed === "$") return fixed + letters;
   const moved = column + by;
   return moved < 0 || moved > lastColumn ? null : columnName(moved);
 }
 
 function movedRow(fixed: string, digits: string, by: number): string | null {
   const row = Number(digits);
-  if (row > rowCount || fixed === "$") return fixed + digits;
+  if (fixed === "$") return fixed + digits;
   const moved = row + by;
   return moved < 1 || moved > rowCount ? null : String(moved);
 }

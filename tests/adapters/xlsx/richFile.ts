@@ -68,11 +68,11 @@ export async function richFile(): Promise<Uint8Array> {
     namedRanges: [{ name: "Widths", range: "Schedule!$B$2:$B$3" }],
     vbaProject: strToU8("macros are kept as they are"),
   });
-  return withCalcChain(bytes);
+  return withExcelsOwn(bytes);
 }
 
-/** Excel keeps the order of calculation in a part that must go once formulas change. */
-function withCalcChain(bytes: Uint8Array): Uint8Array {
+/** What Excel adds by itself: marks of its version, and the order of calculation in a part of its own. */
+function withExcelsOwn(bytes: Uint8Array): Uint8Array {
   const files = unzipSync(bytes);
   const put = (path: string, from: string, text: string): void => {
     const there = new TextDecoder().decode(files[path]);
@@ -91,6 +91,11 @@ function withCalcChain(bytes: Uint8Array): Uint8Array {
     "xl/_rels/workbook.xml.rels",
     "</Relationships>",
     `<Relationship Id="rId900" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/calcChain" Target="calcChain.xml"/>`,
+  );
+  put(
+    "xl/workbook.xml",
+    "<bookViews",
+    `<fileVersion appName="xl" lastEdited="7"/><workbookPr defaultThemeVersion="166925"/><mc:AlternateContent xmlns:mc="http://schemas.openxmlformats.org/markup-compatibility/2006"><mc:Choice Requires="x15"><x15ac:absPath url="jobs" xmlns:x15ac="http://schemas.microsoft.com/office/spreadsheetml/2010/11/ac"/></mc:Choice></mc:AlternateContent><xr:revisionPtr revIDLastSave="0" documentId="8_{0}" xmlns:xr="http://schemas.microsoft.com/office/spreadsheetml/2014/revision"/>`,
   );
   return zipSync(files);
 }
