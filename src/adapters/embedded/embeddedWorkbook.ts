@@ -94,13 +94,14 @@ export function embeddedWorkbook(
       for (const [index, drawing] of drawings.entries()) {
         options.onProgress?.(index / (drawings.length + 1));
         // Lets the page draw between two sheets, and whoever listens cancel.
-        await new Promise((resolve) => setTimeout(resolve, 0));
+        await pause();
         if (options.signal?.aborted === true) return err(cancelled);
         ready.push(makeReady(drawing));
       }
       options.onProgress?.(drawings.length / (drawings.length + 1));
-      const plan = writeSteps(engine, book(), ready);
+      const plan = await planAtRest(engine, ready);
       if (!plan.ok) return plan;
+      if (options.signal?.aborted === true) return err(cancelled);
       const active = book().getActiveSheet(true);
       try {
         carryOut(engine, book().getUnitId(), plan.value.steps);
@@ -144,6 +145,35 @@ const answer = <T>(made: () => T): Promise<T> =>
   new Promise((resolve) => {
     resolve(made());
   });
+
+/** Lets the page draw, and whoever waits go on. */
+const pause = (): Promise<void> =>
+  new Promise((resolve) => {
+    setTimeout(resolve, 0);
+  });
+
+/** How often a plan is made again because the person goes on working; then it is made at once. */
+const mostPlans = 5;
+
+/** Plans in a slice of time of its own. What changed in the pause after it makes the plan void. */
+async function planAtRest(
+  engine: Engine,
+  ready: readonly ReadySheet[],
+): Promise<ReturnType<typeof writeSteps>> {
+  let changes = 0;
+  const stop = watchEverything(engine, () => (changes += 1));
+  try {
+    for (let plans = 1; plans < mostPlans; plans++) {
+      const before = changes;
+      const plan = writeSteps(engine, openGridWorkbook(engine), ready);
+      await pause();
+      if (changes === before) return plan;
+    }
+    return writeSteps(engine, openGridWorkbook(engine), ready);
+  } finally {
+    stop();
+  }
+}
 
 function readTable(engine: Engine, book: GridWorkbook, name: string): Result<Block, WorkbookFault> {
   for (const sheet of book.getSheets()) {

@@ -6,7 +6,7 @@ import type {
   Workbook as GridWorkbook,
   Worksheet,
 } from "@univerjs/core";
-import { FormulaDataModel } from "@univerjs/engine-formula";
+import { FormulaDataModel, LexerTreeBuilder } from "@univerjs/engine-formula";
 import type { Block, CellValue } from "../../core/base/cell";
 import { isDateFormat } from "../../workbook/dateFormats";
 import type { TypedCell } from "../../workbook/fingerprint";
@@ -49,6 +49,7 @@ export function readSheet(
   const spilled: CellRows = formulas.getArrayFormulaCellData()[unit]?.[id] ?? {};
   const spillAreas = formulas.getArrayFormulaRange()[unit]?.[id] ?? {};
   const isDate = dateTest(book);
+  const shared = sharedFormulas(typed, injector.get(LexerTreeBuilder));
 
   const valueAt = (row: number, column: number): CellValue => {
     const cell = typed[row]?.[column];
@@ -57,8 +58,9 @@ export function readSheet(
   };
   const formulaAt = (row: number, column: number): string | undefined => {
     const cell = typed[row]?.[column];
-    if (!cell || (!cell.f && !cell.si)) return undefined;
-    return formulas.getFormulaStringByCell(row, column, id, unit) ?? cell.f ?? undefined;
+    if (!cell) return undefined;
+    if (cell.f) return cell.f;
+    return cell.si ? shared(cell.si, row, column) : undefined;
   };
   const spillAt = (row: number, column: number): Area | undefined => {
     const area = spillAreas[row]?.[column];
@@ -94,6 +96,28 @@ export function readSheet(
         else if (value !== null) yield { row, column, value };
       }
     },
+  };
+}
+
+/** A formula that was filled over many cells stands in one of them; the others only have its id. */
+function sharedFormulas(
+  cells: CellRows,
+  lexer: LexerTreeBuilder,
+): (id: string, row: number, column: number) => string | undefined {
+  let sources: Map<string, readonly [row: number, column: number, formula: string]> | null = null;
+  const findSources = (): NonNullable<typeof sources> => {
+    const found: NonNullable<typeof sources> = new Map();
+    for (const [row, column] of places(cells)) {
+      const { si, f } = cells[row]?.[column] ?? {};
+      if (si && f) found.set(si, [row, column, f]);
+    }
+    return found;
+  };
+  return (id, row, column) => {
+    const source = (sources ??= findSources()).get(id);
+    if (source === undefined) return undefined;
+    const [fromRow, fromColumn, formula] = source;
+    return lexer.moveFormulaRefOffset(formula, column - fromColumn, row - fromRow);
   };
 }
 

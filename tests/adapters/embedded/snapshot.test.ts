@@ -1,6 +1,6 @@
 import { afterAll, describe, expect, test } from "@jest/globals";
 import { embeddedWorkbook } from "../../../src/adapters/embedded/embeddedWorkbook";
-import { startEngine } from "../../../src/adapters/embedded/engine";
+import { openGridWorkbook, startEngine } from "../../../src/adapters/embedded/engine";
 import type { SheetSnapshot, WorkbookSnapshot } from "../../../src/workbook/snapshot";
 
 const engine = startEngine();
@@ -151,4 +151,18 @@ describe("a workbook that goes through the grid", () => {
       },
     });
   });
+});
+
+test("a formula that was filled down is read in each of its cells", () => {
+  const workbook = embeddedWorkbook(engine, { ...full, sheets: [sheet("Fill", { rows: [] })] });
+  const filled = openGridWorkbook(engine).getSheets()[0]?.getCellMatrix();
+  filled?.setValue(4, 2, { f: "=A5*$B$1", si: "one" });
+  filled?.setValue(5, 2, { si: "one" });
+  filled?.setValue(6, 3, { si: "one" });
+  const [rows] = workbook.snapshot().sheets.map((each) => each.rows);
+  expect([rows?.[4]?.[2], rows?.[5]?.[2], rows?.[6]?.[3]].map((cell) => cell?.formula)).toEqual([
+    "=A5*$B$1",
+    "=A6*$B$1",
+    "=B7*$B$1",
+  ]);
 });
