@@ -27,7 +27,7 @@ import { placeSheet } from "./placeSheet";
 import { activeSheetName, fileReader, type FileReader } from "./readWorkbook";
 import { relationshipsOf } from "./relationships";
 import { readSettings, writeSettings } from "./settingsPart";
-import { calculateOnOpening, hideSheet } from "./workbookEdits";
+import { calculateOnOpening, hideSheet } from "./sheetList";
 
 /** The port on a file, and the file that has come of it. */
 export type FileWorkbook = Workbook & {

@@ -23,7 +23,8 @@ import {
 } from "./relationships";
 import { setAside } from "./setAside";
 import { tablesOfFile, tableXml } from "./tables";
-import { addSheet, setSheetNames } from "./workbookEdits";
+import { setSheetNames } from "./definedNames";
+import { addSheet } from "./sheetList";
 import { readWorkbookPart } from "./workbookPart";
 import { sheetXml, type SheetLinks } from "./writeSheet";
 import { styleWriter } from "./writeStyles";

@@ -15,7 +15,8 @@ import {
   setContentType,
 } from "./relationships";
 import { tablesOfFile } from "./tables";
-import { addSheet, copySheetNames } from "./workbookEdits";
+import { copySheetNames } from "./definedNames";
+import { addSheet } from "./sheetList";
 import { readWorkbookPart } from "./workbookPart";
 import { escapeXml, parseXml, splice, withAttributes } from "./xml";
 

@@ -7,7 +7,8 @@ import { emptyFile } from "./emptyFile";
 import { partsBytes, type Parts } from "./parts";
 import { appendSheet } from "./placeSheet";
 import { writeSettings } from "./settingsPart";
-import { addNames, hideSheet, showFirst } from "./workbookEdits";
+import { addNames } from "./definedNames";
+import { hideSheet, showFirst } from "./sheetList";
 import { workbookPath } from "./workbookPart";
 
 /**
