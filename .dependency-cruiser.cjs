@@ -11,6 +11,7 @@ const floors = [
   "(bags|elevation)",
   "purchasing",
   "pricing",
+  "bookcheck",
   "estimate",
 ];
 
