@@ -426,6 +426,62 @@ export function describeWorkbook(name: string, makeRig: (setup: RigSetup) => Pro
     });
   });
 
+  describe(`${name}: cells to type into`, () => {
+    const input = { kind: "blank", look: "input", input: true } as const;
+    const worked = { ...input, kind: "formula", formula: "=B2+0", result: 19 } as const;
+    const asking = drawing("Hardware", hardwareMark, [
+      ["Item", "Quantity", "Correction", "Spares"],
+      ["HN 1/4", 19, input, worked],
+    ]);
+    const next = (value: CellValue, spares: CellValue = 0): Drawing => ({
+      ...asking,
+      carried: [
+        { row: 1, column: 2, value },
+        { row: 1, column: 3, value: spares },
+      ],
+    });
+    const asked = async (typed: readonly (readonly [cell: string, typed: RigCell])[]) => {
+      const rig = await rigWith({});
+      await written(rig, [asking]);
+      for (const [cell, value] of typed) await rig.type("Hardware", cell, value);
+      const read = await reader(rig.workbook, "Hardware");
+      return { rig, shown: read("D2") };
+    };
+
+    test("no copy is kept where what was typed is carried on", async () => {
+      const { rig, shown } = await asked([["C2", "+3"]]);
+      expect((await written(rig, [next("+3", shown)]))[0]?.keptAs).toBeNull();
+    });
+
+    test("no copy is kept where a formula of ours was typed over and is carried on", async () => {
+      const { rig } = await asked([["D2", 7]]);
+      expect((await written(rig, [next(null, 7)]))[0]?.keptAs).toBeNull();
+    });
+
+    test("no copy is kept where nothing was typed and nothing is carried on", async () => {
+      const { rig } = await asked([]);
+      expect((await written(rig, [asking]))[0]?.keptAs).toBeNull();
+    });
+
+    test.each<readonly [string, Drawing, readonly (readonly [string, RigCell])[]]>([
+      ["nothing is carried on", asking, [["C2", "+3"]]],
+      ["something else is carried on", next("+3"), [["C2", "+4"]]],
+      [
+        "it is typed elsewhere too",
+        next("+3"),
+        [
+          ["C2", "+3"],
+          ["B2", 20],
+        ],
+      ],
+    ])("a copy is kept where %s", async (_, drawn, typed) => {
+      const { rig } = await asked(typed);
+      const [sheet] = await written(rig, [drawn]);
+      const kept = (await rig.look()).find((each) => each.name === sheet?.keptAs);
+      expect(kept?.cells["C2"]).toBe(typed[0]?.[1]);
+    });
+  });
+
   describe(`${name}: refusing`, () => {
     test("a sheet of ours that a person protected", async () => {
       const rig = await rigWith({});

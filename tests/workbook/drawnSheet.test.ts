@@ -1,29 +1,19 @@
 import { describe, expect, test } from "@jest/globals";
 import type { DrawnCell, Drawing } from "../../src/workbook/drawing";
 import { drawnSheet, styleTable } from "../../src/workbook/drawnSheet";
+import { drawing } from "./drawings";
 
-const drawing = (cells: readonly (DrawnCell | null)[]): Drawing => ({
-  name: "Hardware",
-  mark: { kind: "hardware", subject: "J1" },
-  columnWidths: [10],
-  rows: [{ cells, height: 20 }],
-  frozenRows: 1,
-  frozenColumns: 0,
-  tables: [],
-  choices: [],
-  print: {
-    orientation: "portrait",
-    fitToOnePageWide: true,
-    breaksBefore: [],
-    header: "",
-    footer: "",
-  },
-});
+const withCells = (cells: readonly (DrawnCell | null)[]): Drawing =>
+  drawing("Hardware", { kind: "hardware", subject: "J1" }, [cells], {
+    columnWidths: [10],
+    rows: [{ cells, height: 20 }],
+    frozenRows: 1,
+  });
 
 describe("a drawing becomes a sheet", () => {
   const table = styleTable();
   const sheet = drawnSheet(
-    drawing([
+    withCells([
       { kind: "text", text: "=1+1", look: "body" },
       { kind: "number", number: 3, look: "body", format: "count", note: "why" },
       null,
