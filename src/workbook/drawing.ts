@@ -49,6 +49,8 @@ export type CellDress = {
   readonly note?: string;
   /** This many columns to the right are joined into the cell. */
   readonly span?: number;
+  /** A person types here; what stands here is read and goes on to the next sheet (`CarriedCell`). */
+  readonly input?: true;
 };
 
 export type DrawnCell = CellDress &
@@ -130,6 +132,14 @@ export type SheetMark = {
   readonly subject: string;
 };
 
+/** A cell that was read from the sheet that a drawing replaces, and whose content the drawing has. */
+export type CarriedCell = {
+  readonly row: number;
+  readonly column: number;
+  /** What it showed. While it shows just that, it is not lost with the old sheet. */
+  readonly value: CellValue;
+};
+
 export type Drawing = {
   /** The name wanted; the host shortens it and makes it free where it must. */
   readonly name: string;
@@ -143,4 +153,6 @@ export type Drawing = {
   readonly tables: readonly DrawnTable[];
   readonly choices: readonly Choice[];
   readonly print: PrintSetup;
+  /** What it carries on from the sheet that it replaces; none where absent. */
+  readonly carried?: readonly CarriedCell[];
 };

@@ -72,6 +72,7 @@ const drawnCell = (cell: DrawnCell, styleIndex: (cell: DrawnCell) => number): Ce
   ...(cell.kind === "formula" ? { formula: cell.formula } : {}),
   style: styleIndex(cell),
   ...(cell.note === undefined ? {} : { note: cell.note }),
+  ...(cell.input === undefined ? {} : { input: cell.input }),
 });
 
 /** The style that a dress means. `fallback` is the number format of a cell that names none. */

@@ -7,9 +7,14 @@
  * formula by themselves: spaces, letter case, prefixes of new functions, references to other sheets,
  * which move when a row is inserted there or the sheet is renamed or deleted, and references to
  * tables, which are written `Lines[[#This Row],[Item]]` or `[@Item]` and follow a table's new name.
+ *
+ * A sheet with cells to type into has two fingerprints with a point between them: of all cells, and
+ * of those that nobody is asked to type into. Typing is no reason to keep the old sheet where the new
+ * one carries on what was typed.
  */
 import type { CellValue } from "../core/base/cell";
-import { shownValue, type Drawing } from "./drawing";
+import { shownValue, type CarriedCell, type Drawing, type SheetMark } from "./drawing";
+import { sameMark } from "./sheetStamp";
 import type { SheetSnapshot } from "./snapshot";
 
 /** What was typed into one cell: a formula if there is one, else the value. */
@@ -38,12 +43,58 @@ export function fingerprint(cells: Iterable<TypedCell>): string {
   return [first, second].map((hash) => (hash >>> 0).toString(16).padStart(8, "0")).join("");
 }
 
-/** The fingerprint that a drawing has once it is written. */
-export const drawingFingerprint = (drawing: Drawing): string => fingerprint(typedCells(drawing));
+/** The fingerprint that is kept of cells as they are written. */
+export function writtenFingerprint(
+  cells: Iterable<TypedCell & { readonly input?: boolean }>,
+): string {
+  const all = [...cells];
+  const others = all.filter(({ input }) => input !== true);
+  const parts = others.length === all.length ? [all] : [all, others];
+  return parts.map(fingerprint).join(".");
+}
 
-/** Whether a person typed into a sheet of ours since it was written. */
-export const isTouched = ({ written, rows }: SheetSnapshot): boolean =>
-  written !== null && fingerprint(snapshotCells(rows)) !== written;
+/** The part of what `writtenFingerprint` gives that is the fingerprint of all cells. */
+export const wholeFingerprint = (written: string): string => written.split(".")[0] ?? "";
+
+/**
+ * Whether cells are as they were written, but for those that are carried on. A carried cell counts
+ * by what it shows, be it a formula's result.
+ */
+export function isAsWritten(
+  written: string,
+  cells: Iterable<TypedCell>,
+  carried: readonly CarriedCell[] = [],
+): boolean {
+  const all = [...cells];
+  const [, withoutInput] = written.split(".");
+  if (fingerprint(all) === wholeFingerprint(written)) return true;
+  if (withoutInput === undefined) return false;
+  const values = new Map(carried.map((cell) => [placeKey(cell), typedText(cell)]));
+  const others = all.filter(
+    ({ row, column, value }) => values.get(placeKey({ row, column })) !== typedText({ value }),
+  );
+  return fingerprint(others) === withoutInput;
+}
+
+/** What one of the drawings carries on from the sheet with this mark. */
+export const carriedFrom = (
+  mark: SheetMark | null,
+  drawings: readonly Drawing[],
+): readonly CarriedCell[] =>
+  drawings.find((drawing) => mark !== null && drawing.mark !== null && sameMark(drawing.mark, mark))
+    ?.carried ?? [];
+
+/** The fingerprint that a drawing has once it is written. */
+export const drawingFingerprint = (drawing: Drawing): string =>
+  writtenFingerprint(typedCells(drawing));
+
+/** Whether a person typed into a sheet of ours since it was written what is not carried on. */
+export const isTouched = (
+  { written, rows }: Pick<SheetSnapshot, "written" | "rows">,
+  carried: readonly CarriedCell[] = [],
+): boolean => written !== null && !isAsWritten(written, snapshotCells(rows), carried);
+
+const placeKey = ({ row, column }: Pick<TypedCell, "row" | "column">): string => `${row},${column}`;
 
 function* snapshotCells(rows: SheetSnapshot["rows"]): Generator<TypedCell> {
   for (const [row, cells] of rows.entries()) {
@@ -53,20 +104,18 @@ function* snapshotCells(rows: SheetSnapshot["rows"]): Generator<TypedCell> {
   }
 }
 
-function* typedCells(drawing: Drawing): Generator<TypedCell> {
+function* typedCells(drawing: Drawing): Generator<TypedCell & { readonly input: boolean }> {
   for (const [row, { cells }] of drawing.rows.entries()) {
     for (const [column, cell] of cells.entries()) {
       if (cell === null) continue;
-      const value = shownValue(cell);
-      yield cell.kind === "formula"
-        ? { row, column, value, formula: cell.formula }
-        : { row, column, value };
+      const shown = { row, column, value: shownValue(cell), input: cell.input === true };
+      yield cell.kind === "formula" ? { ...shown, formula: cell.formula } : shown;
     }
   }
 }
 
 /** A date counts as its number, since hosts differ in what they take for a date. */
-function typedText({ value, formula }: TypedCell): string {
+function typedText({ value, formula }: Pick<TypedCell, "value" | "formula">): string {
   if (formula !== undefined) return typedFormula(plainFormula(formula));
   if (value === null || value === "") return "";
   if (typeof value === "string") return `t${value}`;

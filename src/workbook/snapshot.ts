@@ -45,6 +45,8 @@ export type CellSnapshot = {
   /** Index into `WorkbookSnapshot.styles`. */
   readonly style?: number;
   readonly note?: string;
+  /** A person types here (see `CellDress`); known of a sheet that is drawn, never of one that is read. */
+  readonly input?: true;
 };
 
 export type Merge = {

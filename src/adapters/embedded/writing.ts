@@ -9,7 +9,7 @@ import { generateRandomId, type Workbook as GridWorkbook, type Worksheet } from 
 import { ok, type Result } from "../../core/base/result";
 import type { Drawing } from "../../workbook/drawing";
 import { drawnSheet, styleTable } from "../../workbook/drawnSheet";
-import { fingerprint } from "../../workbook/fingerprint";
+import { carriedFrom, isAsWritten, writtenFingerprint } from "../../workbook/fingerprint";
 import { withOtherNames, type OtherNames } from "../../workbook/formulaNames";
 import { planWriting, type PlannedSheet, type StandingSheet } from "../../workbook/plan";
 import type { SheetSnapshot } from "../../workbook/snapshot";
@@ -56,7 +56,7 @@ export function writeSteps(
   const sheets = book.getSheets();
   const plan = planWriting(
     ready.map(({ drawing }) => drawing),
-    sheets.map((sheet) => standingSheet(engine, book, sheet)),
+    sheets.map((sheet) => standingSheet(engine, book, sheet, ready)),
     isStructureProtected(engine, book),
   );
   if (!plan.ok) return plan;
@@ -83,15 +83,24 @@ export function writeSteps(
   return ok({ steps, written });
 }
 
-function standingSheet(engine: Engine, book: GridWorkbook, sheet: Worksheet): StandingSheet {
+function standingSheet(
+  engine: Engine,
+  book: GridWorkbook,
+  sheet: Worksheet,
+  ready: readonly ReadySheet[],
+): StandingSheet {
   const record = sheetRecord(sheet);
   const mark = record?.mark ?? null;
+  const cells = mark === null ? [] : readSheet(engine, book, sheet).typedCells();
+  const carried = carriedFrom(
+    mark,
+    ready.map(({ drawing }) => drawing),
+  );
   return {
     name: sheet.getName(),
     mark,
     isProtected: isSheetProtected(engine, sheetIds(sheet)),
-    isTouched:
-      mark !== null && fingerprint(readSheet(engine, book, sheet).typedCells()) !== record?.written,
+    isTouched: mark !== null && !isAsWritten(record?.written ?? "", cells, carried),
   };
 }
 
@@ -158,5 +167,5 @@ function withFormulaNames(
   const typed = rows.flatMap((cells, row) =>
     cells.flatMap((cell, column) => (cell === null ? [] : [{ ...cell, row, column }])),
   );
-  return { ...sheet, rows, written: sheet.mark === null ? null : fingerprint(typed) };
+  return { ...sheet, rows, written: sheet.mark === null ? null : writtenFingerprint(typed) };
 }

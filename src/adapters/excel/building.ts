@@ -7,7 +7,7 @@ import { journalXml, type Journal } from "./journal";
 import { outbox, settingBytes } from "./outbox";
 import type { SheetPlan, WritePlan } from "./planning";
 import { makeTables, tableArea, type StandingTable } from "./tables";
-import { fingerprintOf, loadTyped } from "./typed";
+import { loadTyped, writtenFingerprintOf } from "./typed";
 
 /** A sheet that is prepared, and what stands where it goes. */
 export type Prepared = {
@@ -46,9 +46,7 @@ export async function buildSheets(
   for (const [index, plan] of sheets.entries()) {
     if (isStopped()) return null;
     const worksheet = workbook.worksheets.getItem(plan.journal.aside);
-    late.push(
-      await drawCells(box, worksheet, plan.drawn, styles, (formula) => isLate(plan, formula)),
-    );
+    late.push(await drawCells(box, worksheet, plan.drawn, styles, isLate));
     onSheet(index + 1);
   }
   for (const { journal: sheet, drawn } of sheets) {
@@ -102,7 +100,8 @@ async function lookBack(
       plan: each.plan,
       asideId: ids.get(each.plan.journal.aside) ?? null,
       late: each.late,
-      written: index < 0 ? "" : fingerprintOf(bands[index] ?? [], each.late),
+      written:
+        index < 0 ? "" : writtenFingerprintOf(bands[index] ?? [], each.late, each.plan.drawn),
       extent: fromFirstCell(each.drawn, ...(each.used === null ? [] : [areaOf(each.used)])),
       standingTables: each.tables.map(({ name, range }) => ({ name, area: areaOf(range) })),
     };

@@ -1,4 +1,5 @@
 /** What stood on the sheets that a broken-off swap was exchanging, from the copies made before it. */
+import { wholeFingerprint } from "../../workbook/fingerprint";
 import { areaOf, fromFirstCell, loadArea, loadBands, type Area } from "./bands";
 import type { LateFormula } from "./drawSheet";
 import { currentSheet } from "./finishing";
@@ -77,7 +78,8 @@ export async function oldContents(
     const bands = contents[index] ?? [];
     const now = nowHeld[index] ?? "";
     const before = fingerprintOf(bands);
-    const expected = [before, each.sheet.written, asides.get(each.sheet.aside)];
+    const written = wholeFingerprint(each.sheet.written ?? "");
+    const expected = [before, written, asides.get(each.sheet.aside)];
     return {
       ...each,
       extent: fromFirstCell(areaOf(each.liveUsed), areaOf(each.copyUsed)),

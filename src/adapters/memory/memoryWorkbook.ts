@@ -5,7 +5,7 @@
 import { cellName, type CellPlace, type CellValue } from "../../core/base/cell";
 import { err, ok, type Result } from "../../core/base/result";
 import { cancelled, sheetGone } from "../../workbook/faults";
-import { isTouched } from "../../workbook/fingerprint";
+import { carriedFrom, isTouched } from "../../workbook/fingerprint";
 import { planWriting } from "../../workbook/plan";
 import { readSource } from "../../workbook/readSource";
 import { sameSheetName } from "../../workbook/sheetNames";
@@ -68,7 +68,10 @@ export function memoryWorkbook(start: WorkbookSnapshot): MemoryWorkbook {
   const write: Workbook["write"] = (drawings, options = {}) =>
     refusable(async (): Promise<Result<readonly WrittenSheet[], WorkbookFault>> => {
       reach();
-      const standing = now.sheets.map((sheet) => ({ ...sheet, isTouched: isTouched(sheet) }));
+      const standing = now.sheets.map((sheet) => ({
+        ...sheet,
+        isTouched: isTouched(sheet, carriedFrom(sheet.mark, drawings)),
+      }));
       const plan = planWriting(drawings, standing, structureProtected);
       if (!plan.ok) return plan;
       let next = now;

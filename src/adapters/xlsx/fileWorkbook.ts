@@ -10,7 +10,7 @@ import {
 } from "../../workbook/choiceLists";
 import type { Drawing } from "../../workbook/drawing";
 import { cancelled, sheetGone } from "../../workbook/faults";
-import { isTouched } from "../../workbook/fingerprint";
+import { carriedFrom, isTouched } from "../../workbook/fingerprint";
 import { planWriting, type PlannedSheet, type StandingSheet } from "../../workbook/plan";
 import { readSource, usedBlock } from "../../workbook/readSource";
 import { sameSheetName } from "../../workbook/sheetNames";
@@ -77,7 +77,7 @@ export function fileWorkbook(
       const { isStructureProtected } = reader.workbook;
       const lists = listPlaces(drawings, reader);
       const all = lists.isMore ? [listsDrawing(lists.lists), ...drawings] : drawings;
-      const plan = planWriting(all, standingSheets(now, reader), isStructureProtected);
+      const plan = planWriting(all, standingSheets(now, reader, drawings), isStructureProtected);
       if (!plan.ok) return plan;
       const made = plan.value.find(isLists);
       const places = { lists: lists.lists, sheet: made?.name ?? lists.sheet };
@@ -155,7 +155,11 @@ function listPlaces(
 }
 
 /** A note by somebody else counts as typing, and so does a pivot table. */
-const standingSheets = (parts: Parts, reader: FileReader): StandingSheet[] =>
+const standingSheets = (
+  parts: Parts,
+  reader: FileReader,
+  drawings: readonly Drawing[],
+): StandingSheet[] =>
   reader.workbook.sheets.map(({ path }, position) => {
     const { sheet } = reader.sheetAt(position);
     const linked = sheet.mark === null ? [] : relationshipsOf(parts, path);
@@ -165,7 +169,10 @@ const standingSheets = (parts: Parts, reader: FileReader): StandingSheet[] =>
         type === "threadedComment" ||
         (type === "comments" && !areNotesOurs(parts, target)),
     );
-    return { ...sheet, isTouched: isTouched(sheet) || isAddedTo };
+    return {
+      ...sheet,
+      isTouched: isTouched(sheet, carriedFrom(sheet.mark, drawings)) || isAddedTo,
+    };
   });
 
 class Refusal extends Error {}
