@@ -25,6 +25,7 @@ export type ScheduleLayout = {
   /** Counted from the block's first row. */
   readonly headingIndex: number;
   readonly columns: readonly ColumnMatch<ScheduleKey>[];
+  /** The further columns that have a heading. */
   readonly others: readonly { readonly column: number; readonly heading: string }[];
   /** The name that formulas use for a further column, by column. */
   readonly otherNames: ReadonlyMap<number, string>;
@@ -57,7 +58,7 @@ export function scheduleLayout(
   return ok({
     headingIndex,
     columns: match.matches,
-    others: match.others,
+    others: [...match.others, ...match.repeats].sort((one, other) => one.column - other.column),
     ...otherColumns(match),
     findings: headingFindings(block, headingIndex, match),
   });

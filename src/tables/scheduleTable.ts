@@ -11,6 +11,8 @@ export type ScheduleReading = {
   readonly schedule: Schedule;
   /** The row of the headings, counted from zero on the sheet. */
   readonly headingRow: number;
+  /** The column of the sheet that the columns below are counted from. */
+  readonly firstColumn: number;
   readonly columns: readonly ColumnMatch<ScheduleKey>[];
   readonly others: readonly { readonly column: number; readonly heading: string }[];
   readonly findings: readonly Finding[];
@@ -47,6 +49,7 @@ export const scheduleReading = (
     rows: parts.flatMap((part) => part.rows),
   },
   headingRow: block.row + headingIndex,
+  firstColumn: block.column,
   columns,
   others,
   findings: [...findings, ...parts.flatMap((part) => part.findings)],

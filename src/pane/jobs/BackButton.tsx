@@ -1,0 +1,26 @@
+import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
+
+const useStyles = makeStyles({
+  back: {
+    minWidth: 0,
+    marginLeft: `-${tokens.spacingHorizontalS}`,
+    marginBottom: tokens.spacingVerticalXS,
+  },
+});
+
+/** Goes out of what is open; `to` is where. */
+export function BackButton({ to, onBack }: { readonly to: string; readonly onBack: () => void }) {
+  const styles = useStyles();
+  return (
+    <Button
+      appearance="subtle"
+      size="small"
+      className={styles.back}
+      icon={<ArrowLeftRegular />}
+      onClick={onBack}
+    >
+      {to}
+    </Button>
+  );
+}

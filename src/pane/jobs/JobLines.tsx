@@ -1,0 +1,86 @@
+/** The lines of one job by family, each with its reasons behind its quantity. */
+import { Input, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { SearchRegular } from "@fluentui/react-icons/svg/search";
+import { useDeferredValue, useMemo, useState } from "react";
+import { lengthStyleOf } from "../../app/settings";
+import type { JobEstimate } from "../../core/estimate/estimate";
+import { writeSize } from "../../core/lengths/writeLength";
+import { pieceKey } from "../../core/takeoff/partColumn";
+import { useSharedStyles } from "../parts/parts.styles";
+import { usePane } from "../state/paneContext";
+import { BackButton } from "./BackButton";
+import { Figures } from "./Figures";
+import { LineRow } from "./LineRow";
+import { searchLines } from "./searchLines";
+import { Uncounted } from "./Uncounted";
+import { useFocusOnAppear } from "./useFocus";
+
+const useStyles = makeStyles({
+  figures: { padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM}` },
+  lines: { overflow: "hidden" },
+  family: { marginTop: tokens.spacingVerticalS },
+});
+
+export type JobLinesProps = {
+  readonly job: JobEstimate;
+  /** The line whose reasons were left last. */
+  readonly left: string | null;
+  readonly onBack: () => void;
+  readonly onOpen: (line: string) => void;
+};
+
+export function JobLines({ job, left, onBack, onOpen }: JobLinesProps) {
+  const styles = useStyles();
+  const shared = useSharedStyles();
+  const { settings } = usePane().state;
+  const [typed, setTyped] = useState("");
+  const search = useDeferredValue(typed);
+  const lengths = lengthStyleOf(settings);
+  const families = useMemo(
+    () => searchLines(job.material.lines, search, ({ line }) => writeSize(line.size, lengths)),
+    [job, search, lengths],
+  );
+  return (
+    <div className={shared.stack}>
+      <div>
+        <BackButton to="All jobs" onBack={onBack} />
+        <h2 tabIndex={-1} ref={useFocusOnAppear(left === null)} className={shared.heading}>
+          {job.job}
+        </h2>
+      </div>
+      <div className={mergeClasses(shared.card, styles.figures)}>
+        <Figures jobs={[job]} />
+      </div>
+      <Uncounted job={job} />
+      <Input
+        type="search"
+        aria-label="Search the lines"
+        placeholder="Search item, size, family"
+        contentBefore={<SearchRegular />}
+        value={typed}
+        onChange={(_, { value }) => setTyped(value)}
+      />
+      {families.length === 0 ? (
+        <p role="status">{search === "" ? "Nothing is needed." : `No line has “${search}”.`}</p>
+      ) : null}
+      {families.map(({ family, lines }) => (
+        <section key={family} className={styles.family}>
+          <h3 className={shared.subheading}>{family}</h3>
+          <ul className={mergeClasses(shared.list, shared.card, styles.lines)}>
+            {lines.map((line) => {
+              const key = pieceKey(line.line.item, line.line.size);
+              return (
+                <LineRow
+                  key={key}
+                  line={line}
+                  takesFocus={key === left}
+                  onOpen={() => onOpen(key)}
+                />
+              );
+            })}
+          </ul>
+        </section>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,89 @@
+/** One row of the kit book and what it asks of each opening. */
+import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { openingAt, type Count } from "../../core/takeoff/take";
+import { quantityOf } from "../../core/takeoff/explain";
+import { Disclosure } from "../parts/Disclosure";
+import { useSharedStyles } from "../parts/parts.styles";
+import { PlaceButton } from "../parts/PlaceButton";
+import { countText } from "../parts/quantities";
+import { useMore } from "../parts/useMore";
+import { CountDetail } from "./CountDetail";
+import { Formula } from "./Formula";
+import type { PartGroup } from "./partGroups";
+
+const useStyles = makeStyles({
+  group: { overflow: "hidden" },
+  head: {
+    display: "flex",
+    flexDirection: "column",
+    gap: tokens.spacingVerticalXS,
+    padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM}`,
+    borderBottom: `1px solid ${tokens.colorNeutralStroke3}`,
+  },
+  title: { display: "flex", justifyContent: "space-between", gap: tokens.spacingHorizontalM },
+  row: { display: "flex", alignItems: "center", flexWrap: "wrap", gap: tokens.spacingHorizontalS },
+  opening: { display: "flex", justifyContent: "space-between", gap: tokens.spacingHorizontalM },
+  more: { padding: tokens.spacingHorizontalS },
+});
+
+const firstOpenings = 20;
+const moreOpenings = 100;
+
+export function PartReasons({ group: { part, counts, quantity } }: { readonly group: PartGroup }) {
+  const styles = useStyles();
+  const shared = useSharedStyles();
+  const { shown, left, showMore } = useMore(counts, firstOpenings, moreOpenings);
+  const { source, bag, basis } = part;
+  const type = counts[0]?.take.type.name ?? "";
+  return (
+    <section className={mergeClasses(shared.card, styles.group)}>
+      <div className={styles.head}>
+        <h3 className={mergeClasses(shared.subheading, styles.title)}>
+          <span>{bag === "" ? type : `${bag}, ${type}`}</span>
+          <span className={shared.number}>{countText(quantity)} pcs</span>
+        </h3>
+        <div className={mergeClasses(shared.small, styles.row)}>
+          Kit book parts, row {source.number}
+          {source.place === null ? null : <PlaceButton place={source.place} />}
+        </div>
+        <Formula name="How many" text={part.quantity.text} />
+        {part.when === null ? null : <Formula name="Needed when" text={part.when.text} />}
+        {basis === "" ? null : <div className={shared.small}>Basis: {basis}</div>}
+      </div>
+      <ul className={shared.list}>
+        {shown.map((count) => (
+          <li
+            key={`${openingAt(count.take, count.row).place.sheet} ${openingAt(count.take, count.row).place.row}`}
+          >
+            <Disclosure label={<OpeningLabel count={count} />}>
+              {() => <CountDetail count={count} />}
+            </Disclosure>
+          </li>
+        ))}
+      </ul>
+      {left === 0 ? null : (
+        <div className={styles.more}>
+          <Button size="small" onClick={showMore}>
+            Show more ({countText(left)})
+          </Button>
+        </div>
+      )}
+    </section>
+  );
+}
+
+function OpeningLabel({ count }: { readonly count: Count }) {
+  const styles = useStyles();
+  const shared = useSharedStyles();
+  const { mark, quantity } = openingAt(count.take, count.row);
+  const alike = quantity === 1 ? "" : `${countText(count.each)} × ${countText(quantity)} alike = `;
+  return (
+    <span className={styles.opening}>
+      <span>{mark}</span>
+      <span className={shared.number}>
+        {alike}
+        {countText(quantityOf(count))} pcs
+      </span>
+    </span>
+  );
+}

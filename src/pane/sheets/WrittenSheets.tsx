@@ -1,0 +1,68 @@
+/** What was written, with the way to each sheet, and what became of the sheets before. */
+import { Link, makeStyles, tokens } from "@fluentui/react-components";
+import { Notice } from "../parts/Notice";
+import { useSharedStyles } from "../parts/parts.styles";
+import { counted } from "../parts/quantities";
+import { usePane } from "../state/paneContext";
+import type { Written } from "./useWriting";
+
+const useStyles = makeStyles({
+  list: { display: "grid", gap: tokens.spacingVerticalXXS, marginTop: tokens.spacingVerticalXS },
+  link: { textAlign: "left" },
+});
+
+export function WrittenSheets({
+  written: { sheets, changes, older },
+}: {
+  readonly written: Written;
+}) {
+  const styles = useStyles();
+  const shared = useSharedStyles();
+  const kept = sheets.flatMap(({ name, keptAs }) => (keptAs === null ? [] : [{ name, keptAs }]));
+  return (
+    <>
+      <Notice level="done">
+        <strong>{counted(sheets.length, "sheet")} written.</strong> {changes}
+        <ul className={`${shared.list} ${styles.list}`}>
+          {sheets.map(({ name, was }) => (
+            <li key={name}>
+              <SheetLink name={name} />
+              <span className={shared.small}> {was === "new" ? "new" : "renewed"}</span>
+            </li>
+          ))}
+        </ul>
+      </Notice>
+      {kept.map(({ name, keptAs }) => (
+        <Notice key={keptAs} level="note" quiet>
+          You had typed into “{name}”. That sheet is kept as it was: <SheetLink name={keptAs} />
+        </Notice>
+      ))}
+      {older.length === 0 ? null : (
+        <Notice level="warn" quiet>
+          From an earlier writing, and not renewed:{" "}
+          {older.map((name, index) => (
+            <span key={name}>
+              {index === 0 ? "" : ", "}
+              <SheetLink name={name} />
+            </span>
+          ))}
+        </Notice>
+      )}
+    </>
+  );
+}
+
+function SheetLink({ name }: { readonly name: string }) {
+  const styles = useStyles();
+  const { goTo } = usePane();
+  return (
+    <Link
+      as="button"
+      inline
+      className={styles.link}
+      onClick={() => goTo({ sheet: name, row: 0, column: 0 })}
+    >
+      {name}
+    </Link>
+  );
+}

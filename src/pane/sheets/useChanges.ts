@@ -1,0 +1,32 @@
+/** What writing now would change, in one sentence. */
+import { useEffect, useMemo, useState } from "react";
+import { changesSince } from "../../app/changesSince";
+import { readLastWritten, summaryOf, type WrittenSummary } from "../../app/lastWritten";
+import { currencyIn } from "../../app/settings";
+import type { JobEstimate } from "../../core/estimate/estimate";
+import { usePane } from "../state/paneContext";
+
+/** The empty text while it is not known, and where none of the jobs was written before. */
+export function useChanges(jobs: readonly JobEstimate[]): string {
+  const { workbook, state } = usePane();
+  const { takeOff, settings } = state;
+  const [before, setBefore] = useState<WrittenSummary | null>(null);
+  useEffect(() => {
+    let isLeft = false;
+    readLastWritten(workbook).then(
+      (read) => {
+        if (!isLeft) setBefore(read);
+      },
+      // A host that does not answer now says so where the workbook is read.
+      () => undefined,
+    );
+    return () => {
+      isLeft = true;
+    };
+  }, [workbook, takeOff]);
+  const currency = currencyIn(settings);
+  return useMemo(
+    () => changesSince(before, summaryOf(jobs, currency), currency),
+    [before, jobs, currency],
+  );
+}

@@ -1,0 +1,111 @@
+/** The pane's views, one of them shown: arrow keys, Home and End go from tab to tab. */
+import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import type { KeyboardEvent } from "react";
+import { useSharedStyles } from "../parts/parts.styles";
+
+export const viewNames = ["mend", "jobs", "sheets", "setUp"] as const;
+export type ViewName = (typeof viewNames)[number];
+
+export const viewTitles: Readonly<Record<ViewName, string>> = {
+  mend: "To mend",
+  jobs: "Jobs",
+  sheets: "Sheets",
+  setUp: "Set-up",
+};
+
+export const tabId = (view: ViewName): string => `cribsheet-tab-${view}`;
+export const panelId = (view: ViewName): string => `cribsheet-view-${view}`;
+
+const useStyles = makeStyles({
+  tabs: {
+    display: "flex",
+    flexShrink: 0,
+    gap: tokens.spacingHorizontalXXS,
+    padding: `0 ${tokens.spacingHorizontalS}`,
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+    backgroundColor: tokens.colorNeutralBackground1,
+  },
+  tab: {
+    display: "inline-flex",
+    alignItems: "center",
+    gap: tokens.spacingHorizontalSNudge,
+    width: "auto",
+    minHeight: "40px",
+    padding: `0 ${tokens.spacingHorizontalSNudge}`,
+    borderBottom: "3px solid transparent",
+    borderTop: "3px solid transparent",
+    color: tokens.colorNeutralForeground2,
+    whiteSpace: "nowrap",
+  },
+  selected: {
+    borderBottomColor: tokens.colorCompoundBrandStroke,
+    color: tokens.colorNeutralForeground1,
+    fontWeight: tokens.fontWeightSemibold,
+  },
+  badge: {
+    minWidth: "18px",
+    padding: `0 ${tokens.spacingHorizontalXS}`,
+    boxSizing: "border-box",
+    borderRadius: tokens.borderRadiusCircular,
+    backgroundColor: tokens.colorNeutralBackground5,
+    color: tokens.colorNeutralForeground1,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: "18px",
+    textAlign: "center",
+    fontVariantNumeric: "tabular-nums",
+  },
+});
+
+export type ViewTabsProps = {
+  readonly view: ViewName;
+  readonly onView: (view: ViewName) => void;
+  /** What wants mending; nothing is shown for zero. */
+  readonly toMend: number;
+};
+
+export function ViewTabs({ view, onView, toMend }: ViewTabsProps) {
+  const styles = useStyles();
+  const shared = useSharedStyles();
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const next = viewAfterKey(view, event.key);
+    if (next === null) return;
+    event.preventDefault();
+    onView(next);
+    document.getElementById(tabId(next))?.focus();
+  };
+  return (
+    <div role="tablist" aria-label="Views" className={styles.tabs}>
+      {viewNames.map((name) => (
+        <button
+          key={name}
+          type="button"
+          role="tab"
+          id={tabId(name)}
+          aria-selected={name === view}
+          aria-controls={panelId(name)}
+          tabIndex={name === view ? 0 : -1}
+          className={mergeClasses(shared.plainButton, styles.tab, name === view && styles.selected)}
+          onClick={() => onView(name)}
+          onKeyDown={onKeyDown}
+        >
+          {viewTitles[name]}
+          {name === "mend" && toMend > 0 ? (
+            <span className={styles.badge}>{toMend > 999 ? "999+" : toMend}</span>
+          ) : null}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+function viewAfterKey(view: ViewName, key: string): ViewName | null {
+  const at = viewNames.indexOf(view);
+  const last = viewNames.length - 1;
+  const places: Readonly<Record<string, number>> = {
+    ArrowRight: at === last ? 0 : at + 1,
+    ArrowLeft: at === 0 ? last : at - 1,
+    Home: 0,
+    End: last,
+  };
+  return viewNames[places[key] ?? -1] ?? null;
+}

@@ -1,0 +1,26 @@
+/** What the pane shows only after a first look: fetched behind it, so that the first look comes soon. */
+import { lazy, type ComponentType } from "react";
+
+const later = <Props extends object>(load: () => Promise<ComponentType<Props>>) =>
+  lazy(async () => ({ default: await load() }));
+
+const loadLines = async () =>
+  (await import(/* webpackChunkName: "views" */ "../jobs/JobLines")).JobLines;
+const loadReasons = async () =>
+  (await import(/* webpackChunkName: "views" */ "../jobs/LineReasons")).LineReasons;
+const loadSheets = async () =>
+  (await import(/* webpackChunkName: "views" */ "../sheets/SheetsView")).SheetsView;
+const loadSetUp = async () =>
+  (await import(/* webpackChunkName: "views" */ "../setUp/SetUpView")).SetUpView;
+const loadFirstRun = async () =>
+  (await import(/* webpackChunkName: "views" */ "../start/FirstRun")).FirstRun;
+
+export const JobLines = later(loadLines);
+export const LineReasons = later(loadReasons);
+export const SheetsView = later(loadSheets);
+export const SetUpView = later(loadSetUp);
+export const FirstRun = later(loadFirstRun);
+
+/** Fetches them all. What cannot be fetched now is fetched again when it is wanted, and then shows why. */
+export const fetchLaterViews = (): Promise<unknown> =>
+  Promise.allSettled([loadLines(), loadReasons(), loadSheets(), loadSetUp(), loadFirstRun()]);
