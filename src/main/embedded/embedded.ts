@@ -1,5 +1,5 @@
 /** Entry of the embedded page. */
 import { openEmbedded } from "./openEmbedded";
-import { localFiles } from "./localFiles";
+import { loadLocalFiles } from "./loadLocalFiles";
 
-void openEmbedded(document.body, localFiles);
+void openEmbedded(document.body, loadLocalFiles);

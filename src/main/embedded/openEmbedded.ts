@@ -8,12 +8,12 @@ import { firstWorkbook } from "./firstWorkbook";
 import { gridFunctions } from "./gridFunctions";
 import { keepWhileChanging, openKeptWorkbook, type Keeping } from "./keepWork";
 import { buildPage, type PageParts } from "./pageParts";
-import { mountPane } from "./pane";
-import type { WorkbookFiles } from "./workbookFiles";
+import { mountEmbeddedPane } from "./pane";
+import type { LoadFiles } from "./workbookFiles";
 import "./embedded.css";
 
 /** Builds the page in `body`, which is empty, and opens what was kept or else the first workbook. */
-export async function openEmbedded(body: HTMLElement, files: WorkbookFiles): Promise<GridScreen> {
+export async function openEmbedded(body: HTMLElement, files: LoadFiles): Promise<GridScreen> {
   const page = buildPage(body);
   page.say("Opening…");
   const [{ openScreen }, kept] = await Promise.all([
@@ -30,7 +30,7 @@ export async function openEmbedded(body: HTMLElement, files: WorkbookFiles): Pro
   page.say(before === null ? "" : "Your work from last time.");
   const keeping = keepWhileChanging(screen.workbook, kept, before !== null, page.say);
   await connect(screen.workbook, screen.recalculate);
-  mountPane(page.pane, screen.workbook);
+  mountEmbeddedPane(page.pane, screen.workbook, dark);
   connectFiles(page, screen, keeping, files);
   return screen;
 }
@@ -40,7 +40,7 @@ function connectFiles(
   page: PageParts,
   { workbook }: GridScreen,
   keeping: Keeping,
-  files: WorkbookFiles,
+  files: LoadFiles,
 ): void {
   const show = (snapshot: WorkbookSnapshot): void => {
     workbook.open(snapshot);
@@ -56,7 +56,8 @@ function connectFiles(
         })
       : Promise.resolve(true);
   const openFile = async (file: File): Promise<void> => {
-    const read = files.read(file.name, new Uint8Array(await file.arrayBuffer()));
+    const { read: readFile } = await files();
+    const read = readFile(file.name, new Uint8Array(await file.arrayBuffer()));
     if (!read.ok) {
       page.warn(`${file.name} was not opened. ${read.error}`);
       return;
@@ -74,7 +75,8 @@ function connectFiles(
   const saveFile = async (): Promise<void> => {
     await workbook.calculated();
     const snapshot = workbook.snapshot();
-    download(files.write(snapshot), xlsxName(snapshot.name));
+    const { write } = await files();
+    download(write(snapshot), xlsxName(snapshot.name));
     keeping.savedToFile();
     page.say(`Saved ${xlsxName(snapshot.name)}.`);
   };

@@ -8,3 +8,6 @@ export type WorkbookFiles = {
   /** The workbook as an .xlsx file. */
   readonly write: (snapshot: WorkbookSnapshot) => Uint8Array;
 };
+
+/** Loaded when a file is first opened or saved: the page shows without it. */
+export type LoadFiles = () => Promise<WorkbookFiles>;

@@ -5,9 +5,9 @@ void (async () => {
   const host = await findHost();
   if (host === "excel") return;
   document.getElementById("pane")?.remove();
-  const [{ openEmbedded }, { localFiles }] = await Promise.all([
+  const [{ openEmbedded }, { loadLocalFiles }] = await Promise.all([
     import(/* webpackChunkName: "page" */ "../embedded/openEmbedded"),
-    import(/* webpackChunkName: "page" */ "../embedded/localFiles"),
+    import(/* webpackChunkName: "page" */ "../embedded/loadLocalFiles"),
   ]);
-  await openEmbedded(document.body, localFiles);
+  await openEmbedded(document.body, loadLocalFiles);
 })();

@@ -1,0 +1,7 @@
+/** Files of the person's own disk, whose reader and writer come when they are first needed. */
+import type { LoadFiles } from "./workbookFiles";
+
+export const loadLocalFiles: LoadFiles = async () => {
+  const { localFiles } = await import(/* webpackChunkName: "files" */ "./localFiles");
+  return localFiles;
+};
