@@ -3,7 +3,7 @@ import { cents, pieces, type Pieces } from "../base/units";
 import { cutLengthOf, inchesOf, type CutLength } from "./cutting/cutLength";
 import type { BarsOnHand, CutPieces, CutPlan, CutProblem, SawRules } from "./cutting/cutProblem";
 import type { Offer } from "./offers";
-import type { SizedPieces } from "./orderInput";
+import type { SizedPieces } from "./sizedPieces";
 import { coverWithPacks } from "./packs";
 import { packSales } from "./packSale";
 import { isSameItem, sizeLength, type SizedItem } from "./sizedItem";

@@ -34,7 +34,7 @@ export function moveForLeastOrders(
   const visit = (index: number, goods: number): void => {
     const covers = options[index];
     if (covers === undefined) {
-      const plan = planOf(model, chosen);
+      const plan = planOf(model, [...chosen]);
       if (isBetterPlan(plan, best)) best = plan;
       return;
     }

@@ -30,7 +30,9 @@ import { chooseSuppliers, type SupplierChoice } from "./suppliers";
 import { isSold, wantedOf } from "./wanted";
 
 /** Runs all phases. Total: any checked input gives an order, with findings for what is not on it. */
-export function planOrder(input: OrderInput, planCuts: PlanCuts, show: ShowSize): OrderPlan {
+export function planOrder(asked: OrderInput, planCuts: PlanCuts, show: ShowSize): OrderPlan {
+  const jobs = asked.jobs.toSorted((a, b) => compareText(a.job, b.job));
+  const input = { ...asked, jobs };
   const needs = orderNeeds(input);
   const cuts = orderCuts(input, needs, planCuts);
   const wanted = wantedOf(input, needs, cuts);
@@ -46,7 +48,6 @@ export function planOrder(input: OrderInput, planCuts: PlanCuts, show: ShowSize)
   ].sort(compareSized);
   const charges = choice.charges.map((charge) => chargeLine(charge, lines));
 
-  const jobs = input.jobs.toSorted((a, b) => compareText(a.job, b.job));
   const saved = savingsOf(choice, {
     jobs: jobs.map(({ job }) => job),
     loose: sold.flatMap(({ need, offers }) => (need === null ? [] : [{ need, offers }])),

@@ -2,8 +2,9 @@
 import { cents, pieces } from "../base/units";
 import { barsAmong, sizeOfBar } from "./bars";
 import type { CutPlan } from "./cutting/cutProblem";
-import { addUp, offcutsOf } from "./leftOver";
-import type { JobPieces, SizedPieces, Standing } from "./orderInput";
+import { offcutsOf } from "./leftOver";
+import type { Standing } from "./orderInput";
+import { addUp, type JobPieces, type SizedPieces } from "./sizedPieces";
 import type { OrderLine, OrderPlan } from "./orderPlan";
 import { isSameItem } from "./sizedItem";
 import type { OrderContents, OrderedPacks, TakenPieces } from "./orderRecord";

@@ -4,6 +4,7 @@ import type { SawRules } from "./cutting/cutProblem";
 import type { Timing } from "./dates";
 import type { Offer } from "./offers";
 import type { SizedItem } from "./sizedItem";
+import type { JobPieces, SizedPieces } from "./sizedPieces";
 import type { SparesRule } from "./spares";
 import type { SupplierTerms } from "./supplierPlan";
 
@@ -22,9 +23,6 @@ export type Demand = SizedItem & {
   /** Whether it is cut from stock lengths. Its size is then one length. */
   readonly isCut: boolean;
 };
-
-export type SizedPieces = SizedItem & { readonly pieces: Pieces };
-export type JobPieces = SizedPieces & { readonly job: string };
 
 /** What is there already. */
 export type Standing = {

@@ -3,8 +3,9 @@ import { pieces, type Pieces } from "../base/units";
 import { cutLengthOf } from "./cutting/cutLength";
 import type { CutPieces } from "./cutting/cutProblem";
 import { needOf, type FreeStock, type JobCount, type Need } from "./need";
-import type { Demand, JobPieces, OrderInput, OrderJob, SizedPieces } from "./orderInput";
-import { compareSized, compareText, sizedKey, type SizedItem } from "./sizedItem";
+import type { Demand, OrderInput, OrderJob } from "./orderInput";
+import { compareSized, compareText, sizedKey } from "./sizedItem";
+import { jobKeyOf, piecesByKey, type JobPieces } from "./sizedPieces";
 
 export type OrderNeed = {
   readonly need: Need;
@@ -24,6 +25,13 @@ export const spareMark = "spare";
  */
 export function orderNeeds(input: OrderInput): readonly OrderNeed[] {
   const { standing } = input;
+  const onHand = piecesByKey(standing.onHand, sizedKey);
+  const onOrder = piecesByKey(standing.onOrder, sizedKey);
+  const ofJob = (each: JobPieces): string => jobKeyOf(each.job, each);
+  const supplied = piecesByKey(standing.supplied, ofJob);
+  const ordered = piecesByKey(standing.orderedForJobs, ofJob);
+  const at = (counts: ReadonlyMap<string, number>, key: string): Pieces =>
+    pieces(counts.get(key) ?? 0);
   const chosen = new Set(input.jobs.map(({ job }) => job));
   const groups = groupBy(
     input.demands.filter(({ job, quantity }) => chosen.has(job) && quantity > 0),
@@ -33,16 +41,16 @@ export function orderNeeds(input: OrderInput): readonly OrderNeed[] {
     .flatMap((demands) => {
       const [first] = demands;
       if (first === undefined) return [];
-      const counts = [...groupBy(demands, ({ job }) => job)].map(([job, ofJob]): JobCount => ({
+      const counts = [...groupBy(demands, ({ job }) => job)].map(([job, counts]): JobCount => ({
         job,
-        counted: sumOf(ofJob.map(({ quantity }) => quantity)),
-        supplied: forJob(standing.supplied, first, job),
-        onOrder: forJob(standing.orderedForJobs, first, job),
+        counted: sumOf(counts.map(({ quantity }) => quantity)),
+        supplied: at(supplied, jobKeyOf(job, first)),
+        onOrder: at(ordered, jobKeyOf(job, first)),
       }));
       const isCut = demands.some((demand) => demand.isCut);
       const free: FreeStock = isCut
         ? { onHand: pieces(0), onOrder: pieces(0) }
-        : { onHand: freeOf(standing.onHand, first), onOrder: freeOf(standing.onOrder, first) };
+        : { onHand: at(onHand, sizedKey(first)), onOrder: at(onOrder, sizedKey(first)) };
       const need = needOf(first, counts, input.spares(first.item), free);
       const cut = isCut ? piecesToCut(need, demands) : [];
       return [{ need, isCut, cut, needBy: earliestNeed(need, input.jobs) }];
@@ -82,15 +90,6 @@ export const earliest = (dates: readonly (number | null)[]): number | null =>
   dates.reduce(
     (first, date) => (date === null || (first !== null && first <= date) ? first : date),
     null,
-  );
-
-const freeOf = (stock: readonly SizedPieces[], sized: SizedItem): Pieces =>
-  sumOf(stock.filter((each) => sizedKey(each) === sizedKey(sized)).map((each) => each.pieces));
-
-const forJob = (all: readonly JobPieces[], sized: SizedItem, job: string): Pieces =>
-  freeOf(
-    all.filter((each) => each.job === job),
-    sized,
   );
 
 const sumOf = (counts: readonly Pieces[]): Pieces =>

@@ -6,7 +6,7 @@
  */
 import { err, ok, type Result } from "../base/result";
 import type { Cents, Pieces } from "../base/units";
-import type { JobPieces, SizedPieces } from "./orderInput";
+import type { JobPieces, SizedPieces } from "./sizedPieces";
 import type { SizedItem } from "./sizedItem";
 import type { StockChange } from "./stockMovements";
 
@@ -37,7 +37,7 @@ export type OrderContents = {
   readonly covers: readonly JobPieces[];
   /** Taken off the shelf when it is sent. */
   readonly fromShelf: readonly TakenPieces[];
-  /** Promised from what earlier orders bring for stock; taken when this one is received. */
+  /** Promised from what earlier orders bring for stock; taken as soon as that is there. */
   readonly fromOrders: readonly TakenPieces[];
   /** Kept for stock when it is received. */
   readonly offcuts: readonly SizedPieces[];
@@ -54,7 +54,7 @@ export type OrderRecord = OrderContents & {
 };
 
 export type OrderFault = {
-  readonly code: "order-is-frozen" | "order-not-sent" | "order-is-received";
+  readonly code: "order-is-frozen" | "order-not-sent" | "order-is-received" | "order-unknown";
   readonly number: string;
   readonly message: string;
 };
@@ -131,7 +131,6 @@ export function markReceived(
         row(packs, "used", packs.leftOver - came, `for ${order.jobs.join(", ")}`),
       ];
     }),
-    ...order.fromOrders.map((taken) => takenChange(order, taken, day, who)),
     ...order.offcuts.map((offcut) => row(offcut, "offcut", offcut.pieces, "left of a bar")),
   ];
   return ok({
@@ -140,7 +139,8 @@ export function markReceived(
   });
 }
 
-const takenChange = (
+/** Pieces that go from the shelf to a job of the order. */
+export const takenChange = (
   order: OrderRecord,
   { item, size, pieces: count, job }: TakenPieces,
   day: number,

@@ -134,7 +134,7 @@ describe("the cheapest cover", () => {
           expect(cover).toMatchObject({ cost: leastCost(need, sales), exact: true });
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 25 },
     );
   });
 

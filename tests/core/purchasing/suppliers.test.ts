@@ -67,6 +67,11 @@ describe("two suppliers", () => {
     const choice = chooseSuppliers([only, washers, rest], [terms("Alder", 1500, 0)]);
     expect(words(choice)).toEqual(["Alder 15.50", "Birch 90.00"]);
     expect(choice.total).toBe(10_550);
+    expect(choice.covers.map(({ packs }) => packs[0]?.offer.supplier)).toEqual([
+      "Alder",
+      "Alder",
+      "Birch",
+    ]);
   });
 
   test("are charged a least order that cannot be reached", () => {
@@ -129,6 +134,9 @@ describe("whatever the prices", () => {
           expect(choice.total).toBeLessThanOrEqual(choice.byPriceAlone);
           expect(choice.total).toBeLessThanOrEqual(choice.fromOne?.total ?? Infinity);
           if (freightOnly) expect(choice.proven).toBe(true);
+          expect(choice.covers).toHaveLength(purchases.length);
+          const goods = choice.covers.reduce((sum, cover) => sum + cover.cost, 0);
+          expect(choice.charges.reduce((sum, charge) => sum + charge.goods, 0)).toBe(goods);
         },
       ),
       { numRuns: 300 },

@@ -112,3 +112,20 @@ export function shopInstance(lengths: number, count: number, seed: number): CutP
   }
   return problemOf({ stock: [[6000, 4200]], cut: [...sizes] });
 }
+
+/** The same shop with three stock lengths, sixty offcuts on hand, and a saw. */
+export const stockedShop = (lengths: number, count: number, seed: number): CutProblem => ({
+  ...problemOf({
+    cut: [],
+    stock: [
+      [6000, 4200],
+      [4000, 2900],
+      [7300, 5150],
+    ],
+    onHand: Array.from({ length: 30 }, (_, index) => [1000 + 37 * index, 2] as const),
+    kerf: 3,
+    endTrim: 10,
+    shortestOffcut: 300,
+  }),
+  pieces: shopInstance(lengths, count, seed).pieces,
+});

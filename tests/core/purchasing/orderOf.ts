@@ -1,0 +1,76 @@
+/** Orders in a few words, for tests. All jobs, suppliers and prices are invented. */
+import { inches, pieces, type Inches } from "../../../src/core/base/units";
+import { cutLength, cutLengthOf } from "../../../src/core/purchasing/cutting/cutLength";
+import { cutPlan } from "../../../src/core/purchasing/cutting/cutPlan";
+import { fiveDayWeek } from "../../../src/core/purchasing/dates";
+import type { Offer } from "../../../src/core/purchasing/offers";
+import { planOrder } from "../../../src/core/purchasing/order";
+import type { PlanCuts } from "../../../src/core/purchasing/orderCuts";
+import {
+  nothingStanding,
+  type Demand,
+  type OrderInput,
+  type Standing,
+} from "../../../src/core/purchasing/orderInput";
+import type { OrderPlan } from "../../../src/core/purchasing/orderPlan";
+import { noSpares, type SparesRule } from "../../../src/core/purchasing/spares";
+import type { SupplierTerms } from "../../../src/core/purchasing/supplierPlan";
+
+/** Monday 7 September 2026. */
+export const today = 46_272;
+
+/** `["Mill", "101", "HN 1/4", 12]`; a length makes it a piece that is cut. */
+export type DemandWords = readonly [
+  job: string,
+  mark: string,
+  item: string,
+  quantity: number,
+  length?: number,
+];
+
+export const demandOf = ([job, mark, item, quantity, length]: DemandWords): Demand => ({
+  job,
+  mark,
+  item,
+  size: length === undefined ? [] : [inches(length)],
+  quantity: pieces(quantity),
+  isCut: length !== undefined,
+});
+
+type InputParts = {
+  readonly demands: readonly DemandWords[];
+  readonly offers: readonly Offer[];
+  /** Need-by dates in days from today; a job that is not here has none. */
+  readonly needBy?: Readonly<Record<string, number>>;
+  readonly standing?: Partial<Standing>;
+  readonly terms?: readonly SupplierTerms[];
+  readonly spares?: SparesRule;
+  readonly kerf?: number;
+  readonly bufferDays?: number;
+  readonly leaveOutLate?: boolean;
+};
+
+export const inputOf = (parts: InputParts): OrderInput => ({
+  jobs: [...new Set(parts.demands.map(([job]) => job))].map((job) => {
+    const days = parts.needBy?.[job];
+    return { job, needBy: days === undefined ? null : today + days };
+  }),
+  demands: parts.demands.map(demandOf),
+  standing: { ...nothingStanding, ...parts.standing },
+  offers: parts.offers,
+  terms: parts.terms ?? [],
+  spares: () => parts.spares ?? noSpares,
+  saw: () => ({
+    kerf: cutLengthOf(inches(parts.kerf ?? 0)),
+    endTrim: cutLength(0),
+    shortestOffcut: cutLengthOf(inches(12)),
+  }),
+  timing: { calendar: fiveDayWeek(), today, bufferDays: parts.bufferDays ?? 0 },
+  leaveOutLate: parts.leaveOutLate ?? true,
+});
+
+export const planCuts: PlanCuts = (problem) => cutPlan(problem, { solver: null });
+
+export const showSize = (size: readonly Inches[]): string => size.join(" x ");
+
+export const orderOf = (input: OrderInput): OrderPlan => planOrder(input, planCuts, showSize);
