@@ -40,7 +40,7 @@ function typed<Column extends string>(
   });
 }
 
-const bookRows = ({ sizes, parts, limits, charts }: Notation): KitBookRows => ({
+export const bookRows = ({ sizes, parts, limits, charts }: Notation): KitBookRows => ({
   sizes: typed("sizes", sectionColumns.sizes, sizes),
   parts: typed("parts", sectionColumns.parts, parts),
   limits: typed("limits", sectionColumns.limits, limits),

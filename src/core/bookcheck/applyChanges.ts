@@ -1,0 +1,72 @@
+/** Takes changes over from one kit book into another: all of them, or those that a person chose. */
+import type { KitBookRows, KitBookSection } from "../kitbook/rows";
+import type { RowChange } from "./compareBooks";
+import { matchRows, type BookRow } from "./matchRows";
+
+/** Whether a change is to be made. */
+export type Wanted = (change: RowChange) => boolean;
+
+/**
+ * `before` with the wanted ones of the changes to `after`, which `compareBooks` gives for these two books.
+ * Rows keep their places; an added one comes behind the row that it follows in `after`.
+ */
+export function applyChanges(
+  before: KitBookRows,
+  after: KitBookRows,
+  changes: readonly RowChange[],
+  isWanted: Wanted = () => true,
+): KitBookRows {
+  const wanted = changes.filter(isWanted);
+  const of = (section: KitBookSection): readonly RowChange[] =>
+    wanted.filter((change) => change.section === section);
+  return {
+    sizes: applySection("sizes", before.sizes, after.sizes, of("sizes")),
+    parts: applySection("parts", before.parts, after.parts, of("parts")),
+    limits: applySection("limits", before.limits, after.limits, of("limits")),
+    charts: applySection("charts", before.charts, after.charts, of("charts")),
+  };
+}
+
+function applySection<Row extends BookRow>(
+  section: KitBookSection,
+  before: readonly Row[],
+  after: readonly Row[],
+  changes: readonly RowChange[],
+): readonly Row[] {
+  const removed = new Set(
+    changes.flatMap(({ kind, before: row }) => (kind === "removed" ? [row] : [])),
+  );
+  const replaced = new Map(
+    changes.flatMap(({ kind, before: row, after: by }) =>
+      kind === "changed" && row !== null && by !== null ? [[row, after[by - 1]] as const] : [],
+    ),
+  );
+  const partners = new Map(
+    matchRows(section, before, after).map((pair) => [pair.after, pair.before]),
+  );
+  // Added rows by the row of `before` that they come behind; -1 before all.
+  const behind = new Map<number, Row[]>();
+  for (const { kind, after: number } of changes) {
+    if (kind !== "added" || number === null) continue;
+    const row = after[number - 1];
+    if (row === undefined) continue;
+    const anchor = anchorOf(number - 1, partners);
+    behind.set(anchor, [...(behind.get(anchor) ?? []), row]);
+  }
+  return [
+    ...(behind.get(-1) ?? []),
+    ...before.flatMap((row, index) => [
+      ...(removed.has(index + 1) ? [] : [replaced.get(index + 1) ?? row]),
+      ...(behind.get(index) ?? []),
+    ]),
+  ];
+}
+
+/** The row of the first book that stands before row `index` of the second; -1 where none does. */
+function anchorOf(index: number, partners: ReadonlyMap<number | null, number | null>): number {
+  for (let earlier = index - 1; earlier >= 0; earlier -= 1) {
+    const partner = partners.get(earlier) ?? null;
+    if (partner !== null) return partner;
+  }
+  return -1;
+}
