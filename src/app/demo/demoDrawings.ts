@@ -4,11 +4,12 @@ import { starterItems } from "../../core/kitbook/starter/items";
 import { compileKitBook } from "../../core/kitbook/compileKitBook";
 import { starterKitBook } from "../../core/kitbook/starter/starterKitBook";
 import { itemsSheet } from "../../sheets/itemsSheet";
+import { ratesSheet } from "../../sheets/ratesSheet";
 import { scheduleSheet } from "../../sheets/scheduleSheet";
 import type { Drawing } from "../../workbook/drawing";
 import { demoHeadings, demoRows } from "./demoSchedule";
 
-/** The schedule, then the items. */
+/** The schedule, the items, the rates. */
 export const demoDrawings = (): readonly Drawing[] => [
   scheduleSheet({
     name: "Schedule",
@@ -23,6 +24,11 @@ export const demoDrawings = (): readonly Drawing[] => [
     starterItems,
     "Demo: every cost and weight on this sheet is invented. Replace them with your suppliers' own.",
   ),
+  ratesSheet("Rates", demoJobs()),
+];
+
+const demoJobs = (): readonly string[] => [
+  ...new Set(demoRows.map((line) => line.split("|")[0] ?? "")),
 ];
 
 function cellOf(written: string): CellValue {

@@ -4,17 +4,18 @@ import { cents, pieces, type Cents, type Pieces } from "../base/units";
 import { canExtend, extend } from "../money/amounts";
 import { sumOf } from "../money/amounts";
 import { numberText } from "../takeoff/describe";
-import type { Line } from "../takeoff/takeOff";
+import { isAdded, type CorrectedLine } from "../corrections/correctedLine";
 import { itemKey, type Item, type Items, type SparesPolicy } from "./item";
 import { unitsPerPiece } from "./itemUnit";
 
 /** A line with its item and what follows from it. */
 export type MaterialLine = {
-  readonly line: Line;
+  readonly line: CorrectedLine;
   /** `null` where the items table does not have it. */
   readonly item: Item | null;
+  /** As typed, or by the item's rule for the quantity after corrections. */
   readonly spares: Pieces;
-  /** Counted pieces and spares. */
+  /** The quantity after corrections, and spares. */
   readonly toOrder: Pieces;
   /** Units (feet, square feet …) in one piece, to four decimals; `null` where a size is missing. */
   readonly unitsEach: number | null;
@@ -31,7 +32,10 @@ export type FamilyCost = {
 };
 
 export type Material = {
-  /** By family in the order of the items table, then by item in its order, then by size. */
+  /**
+   * By family in the order of the items table, then by item in its order, then by size. What is not in
+   * the table comes last but for what was added by hand.
+   */
   readonly lines: readonly MaterialLine[];
   readonly families: readonly FamilyCost[];
   /** The sum of what could be priced; `null` where nothing could. */
@@ -68,12 +72,19 @@ export const materialFindings = {
 } as const satisfies FindingTable;
 
 const otherFamily = "Not in the items table";
+/** The family of lines that a person added, whatever the item's own. */
+export const addedFamily = "Added by hand";
+
+/** The family under which a line is listed. */
+export const familyOf = ({ line, item }: Pick<MaterialLine, "line" | "item">): string =>
+  isAdded(line) ? addedFamily : (item?.family ?? otherFamily);
 
 /** Prices and weighs the lines of one job. */
-export function priceMaterial(lines: readonly Line[], items: Items): Material {
+export function priceMaterial(lines: readonly CorrectedLine[], items: Items): Material {
   const order = new Map([...items.keys()].map((key, index) => [key, index]));
-  const families = [...new Set([...items.values()].map((item) => item.family)), otherFamily];
-  const familyOf = (line: MaterialLine): string => line.item?.family ?? otherFamily;
+  const own = [...items.values()].map((item) => item.family);
+  const families = [...new Set(own), otherFamily].filter((family) => family !== addedFamily);
+  families.push(addedFamily);
   const priced = lines
     .map((line) => priceLine(line, items))
     .sort(
@@ -128,13 +139,14 @@ export function sparesFor(quantity: Pieces, policy: SparesPolicy): Pieces {
   return pieces(Math.max(share, policy.least));
 }
 
-function priceLine(line: Line, items: Items): MaterialLine {
+function priceLine(line: CorrectedLine, items: Items): MaterialLine {
   const item = items.get(itemKey(line.item)) ?? null;
   if (item === null) {
-    const none = { spares: pieces(0), toOrder: line.quantity, unitsEach: null, cost: null };
-    return { line, item, ...none, weight: null };
+    const spares = line.ownSpares ?? pieces(0);
+    const toOrder = pieces(line.quantity + spares);
+    return { line, item, spares, toOrder, unitsEach: null, cost: null, weight: null };
   }
-  const spares = sparesFor(line.quantity, item.spares);
+  const spares = line.ownSpares ?? sparesFor(line.quantity, item.spares);
   const toOrder = pieces(line.quantity + spares);
   const unitsEach = unitsPerPiece(item.unit, line.size);
   const units = unitsEach === null ? null : Number((toOrder * unitsEach).toFixed(4));

@@ -68,7 +68,7 @@ function jobText(job: JobEstimate, lengths: LengthStyle, currency: Currency): re
 const levelWords = { stop: "STOP", warn: "WARNING", note: "note" } as const;
 
 /** The worst first; findings that say the same of several openings share a line. */
-function findingsText(findings: readonly Finding[]): readonly string[] {
+export function findingsText(findings: readonly Finding[]): readonly string[] {
   const same = new Map<string, Finding[]>();
   for (const finding of findings) {
     const key = `${finding.level} ${finding.message}`;

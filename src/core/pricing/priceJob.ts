@@ -1,0 +1,291 @@
+/**
+ * The price of a job from its count and the firm's rates: hours, shipment and freight, then the
+ * roll-up. Nothing is typed here; every figure comes from the take-off, the items or the rates.
+ */
+import { makeFinding, type Finding } from "../base/finding";
+import { cents, inches, minutes, pieces, pounds, tenThousandths, type Cents } from "../base/units";
+import { isFormulaError } from "../formulas/value";
+import type { Currency } from "../money/currency";
+import { canExtend, extend } from "../money/amounts";
+import { minutesOf } from "../takeoff/explain";
+import { countsIn, openingAt, type Count } from "../takeoff/take";
+import type { JobTakeOff } from "../takeoff/takeOff";
+import { freightCharge, freightCost, type FreightBreak, type FreightCharge } from "./freight";
+import { jobHours, type JobHours, type OpeningWork } from "./hours";
+import type { LabourRules } from "./labourRules";
+import type { PricedJob } from "./marginTable";
+import type { Material, MaterialLine } from "./material";
+import { noPercent, shareOf } from "./percent";
+import { atCost, priceMethods, readPricePercent, type PriceRule } from "./priceRule";
+import { rateFindings, rateReader, type RateReader, type RateTable } from "./rates";
+import { rollUp } from "./rollUp";
+import {
+  directGroups,
+  payers,
+  type FamilyMaterial,
+  type NamedCost,
+  type RollUpInput,
+} from "./rollUpInput";
+import { shipmentWeight, type ShipmentWeight } from "./shipment";
+
+export type JobPrice = PricedJob & {
+  readonly job: string;
+  readonly input: RollUpInput;
+  readonly hours: JobHours;
+  readonly shipment: ShipmentWeight;
+  /** `null` where no freight rates are set. */
+  readonly freight: FreightCharge | null;
+  readonly findings: readonly Finding[];
+};
+
+export type JobToPrice = {
+  readonly job: string;
+  readonly takeOff: JobTakeOff;
+  readonly material: Material;
+  /** Marks of openings that were not counted: their cost is in no figure. */
+  readonly uncounted: readonly string[];
+};
+
+/** Prices one job. Total: what is missing or wrong is a finding, and named in `notPriced`. */
+export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Currency): JobPrice {
+  const { job, takeOff, material, uncounted } = toPrice;
+  const read = rateReader(rates, job, currency);
+  const rules = labourRules(read);
+  const hours = jobHours(
+    { job, openings: workOf(takeOff), siteFactor: read.number("site") ?? 1 },
+    rules,
+  );
+  const shipment = shipmentOf(material, read);
+  const freight = freightOf(shipment, read);
+  const rule = priceRule(read, job);
+  const round = read.number("roundTo") ?? 0;
+  const input: RollUpInput = {
+    job,
+    material: familiesOf(material),
+    sparesPaidBy: read.choice("sparesPaidBy", payers),
+    leftOverPaidBy: "stock",
+    notPriced: [
+      ...material.unpriced,
+      ...uncounted.map((mark) => `opening ${mark}`),
+      ...shipment.notWeighed.map((item) => `freight of ${item}`),
+    ],
+    freight: [
+      freight === null
+        ? { name: "Freight", kind: "typed", amount: null }
+        : freightCost("Freight", freight),
+    ],
+    labour: hours.roles.map(({ role, hundredths }) => ({
+      role,
+      hundredths,
+      rate: read.rate(role === leadRole ? "leadRate" : "installerRate"),
+      burden: read.percent("burden") ?? noPercent,
+    })),
+    equipment: typedCost("Equipment", read.money("equipment")),
+    subcontract: typedCost("Subcontract", read.money("subcontract")),
+    allowance: typedCost("Allowances", read.money("allowance")),
+    overhead: percentOn(read, "overhead", "overheadOf", directGroups),
+    contingency: percentOn(read, "contingency", "contingencyOf", [...directGroups, "overhead"]),
+    salesTax: salesTax(read),
+    bond: bondOf(read, job),
+    price: rule.price,
+    rounding: { step: Math.floor(round), way: read.choice("roundWay", ["up", "nearest"]) },
+  };
+  const dates = material.lines.flatMap(({ item }) => item?.priceDate ?? []);
+  const invented = read.invented;
+  return {
+    job,
+    input,
+    rollUp: rollUp(input),
+    hours,
+    shipment,
+    freight,
+    target: read.percent("target") ?? noPercent,
+    oldestPrice: dates.length === 0 ? null : Math.min(...dates),
+    lines: material.lines.length,
+    unpricedLines: material.lines.filter(({ cost }) => cost === null).length,
+    findings: [
+      ...read.findings,
+      ...rule.findings,
+      ...hours.findings,
+      ...(invented.length === 0
+        ? []
+        : [
+            makeFinding(rateFindings, "rates-are-invented", {
+              job,
+              values: { labels: invented.join(", ") },
+            }),
+          ]),
+    ],
+  };
+}
+
+const leadRole = "lead installer";
+
+function labourRules(read: RateReader): LabourRules {
+  const time = (name: string, key: Parameters<RateReader["number"]>[0]) => ({
+    name,
+    minutes: minutes(read.number(key) ?? 0),
+  });
+  const crew = [
+    { role: leadRole, people: Math.floor(read.number("leadPeople") ?? 0) },
+    { role: "installer", people: Math.floor(read.number("installerPeople") ?? 0) },
+  ].filter(({ people }) => people > 0);
+  const rate = read.percent("learning");
+  const share = rate === null ? 1 : shareOf(rate);
+  return {
+    perOpening: [
+      time("unpack and lay out", "unpackMinutes"),
+      time("adjust and try", "adjustMinutes"),
+    ],
+    perJob: [
+      { ...time("travel", "travelMinutes"), basis: "person and day" },
+      { ...time("set up", "setUpMinutes"), basis: "day" },
+      { ...time("clean up", "cleanUpMinutes"), basis: "day" },
+    ],
+    heights: [
+      { above: inches(96), factor: read.number("above8") ?? 1 },
+      { above: inches(120), factor: read.number("above10") ?? 1 },
+    ],
+    crew: crew.length > 0 ? crew : [{ role: leadRole, people: 1 }],
+    day: minutes(Math.max(60, (read.number("dayHours") ?? 8) * 60)),
+    learning: share > 0.5 && share < 1 ? { model: "unit", rate: share } : null,
+    basis: "the rates sheet",
+  };
+}
+
+/** The work of each counted opening: the kit book's minutes for its rows. */
+function workOf(takeOff: JobTakeOff): readonly OpeningWork[] {
+  const byOpening = new Map<object, { count: Count; rows: OpeningWork["rows"][number][] }>();
+  for (const line of takeOff.lines) {
+    for (const count of countsIn(line.counts)) {
+      const opening = openingAt(count.take, count.row);
+      const work = byOpening.get(opening) ?? { count, rows: [] };
+      const taken = minutesOf(count);
+      // A blank in the book is work done with the part before it, such as the bolts of a bracket.
+      if (taken !== null) {
+        work.rows.push({
+          bag: count.part.bag,
+          item: line.item,
+          minutesEach: minutes(taken),
+          times: 1,
+        });
+      }
+      byOpening.set(opening, work);
+    }
+  }
+  return [...byOpening.values()].map(({ count, rows }) => {
+    const { mark, quantity, fields } = openingAt(count.take, count.row);
+    const post = fields["post_height"] ?? null;
+    return {
+      mark,
+      quantity,
+      workingHeight: typeof post === "number" && !isFormulaError(post) ? inches(post) : null,
+      rows,
+    };
+  });
+}
+
+function shipmentOf(material: Material, read: RateReader): ShipmentWeight {
+  const carries = read.number("palletCarries");
+  return shipmentWeight(
+    material.lines.map(({ line, weight }) => ({
+      name: line.item,
+      weight: weight === null ? null : pounds(weight),
+    })),
+    carries === null || carries === 0
+      ? null
+      : {
+          carries: pounds(carries),
+          own: pounds(read.number("palletWeight") ?? 0),
+          least: pieces(1),
+        },
+  );
+}
+
+function freightOf({ weight }: ShipmentWeight, read: RateReader): FreightCharge | null {
+  const breaks = (
+    [
+      [0, "freight0"],
+      [500, "freight500"],
+      [1000, "freight1000"],
+      [2000, "freight2000"],
+      [5000, "freight5000"],
+    ] as const
+  ).flatMap(([from, key]): FreightBreak[] => {
+    const rate = read.rate(key);
+    return rate === null ? [] : [{ from: pounds(from), rate: tenThousandths(rate) }];
+  });
+  const [first, ...others] = breaks;
+  if (first === undefined) return null;
+  const least = read.money("freightLeast") ?? cents(0);
+  return freightCharge(weight, {
+    name: "Freight",
+    breaks: [first, ...others],
+    least,
+    basis: "the rates sheet",
+  });
+}
+
+/** Counted pieces and spares apart: what the line costs less what it would without spares. */
+function familiesOf(material: Material): readonly FamilyMaterial[] {
+  return material.families.map(({ family, cost }) => {
+    const lines = material.lines.filter(({ item }) => (item?.family ?? otherFamily) === family);
+    const counted = cents(lines.reduce((sum, line) => sum + costWithoutSpares(line), 0));
+    return { family, counted, spares: cents(cost - counted), leftOver: cents(0) };
+  });
+}
+
+const otherFamily = "Not in the items table";
+
+function costWithoutSpares({ line, item, unitsEach, cost }: MaterialLine): Cents {
+  const unitCost = item?.unitCost ?? null;
+  if (cost === null || unitsEach === null || unitCost === null) return cents(0);
+  const units = Number((line.quantity * unitsEach).toFixed(4));
+  return canExtend(units, unitCost) ? extend(units, unitCost) : cents(0);
+}
+
+const typedCost = (name: string, amount: Cents | null): readonly NamedCost[] =>
+  amount === null || amount === 0 ? [] : [{ name, kind: "typed", amount }];
+
+function percentOn<Group extends string>(
+  read: RateReader,
+  key: "overhead" | "contingency",
+  ofKey: "overheadOf" | "contingencyOf",
+  groups: readonly Group[],
+) {
+  const percent = read.percent(key);
+  return percent === null ? null : { percent, of: read.groups(ofKey, groups) };
+}
+
+function salesTax(read: RateReader): RollUpInput["salesTax"] {
+  const paid = read.percent("taxPaid");
+  const charged = read.percent("taxCharged");
+  const taxable = read.percent("taxable");
+  return {
+    paid: paid === null ? null : { percent: paid, of: ["material"] },
+    charged: charged === null || taxable === null ? null : { percent: charged, taxable },
+  };
+}
+
+function bondOf(read: RateReader, job: string): RollUpInput["bond"] {
+  const { value, place } = read.cell("bond");
+  if (typeof value !== "string" && typeof value !== "number") return null;
+  const { percent } = readPricePercent({ kind: "bond", typed: value, place, job }, null);
+  return percent === null ? null : { on: "price", percent };
+}
+
+function priceRule(
+  read: RateReader,
+  job: string,
+): { readonly price: PriceRule; readonly findings: readonly Finding[] } {
+  const method = read.choice("method", priceMethods);
+  const { value, place } = read.cell("methodValue");
+  if (method === "typed") {
+    const price = read.money("methodValue");
+    return { price: price === null ? atCost : { method, price }, findings: [] };
+  }
+  const typed = typeof value === "string" || typeof value === "number" ? value : "";
+  const target = read.percent("target");
+  const { percent, findings } = readPricePercent({ kind: method, typed, place, job }, target);
+  return { price: percent === null ? atCost : { method, percent }, findings };
+}

@@ -1,0 +1,44 @@
+/** The prices as one JSON object: money, markup and margin as decimal strings, hours and weights as numbers. */
+import { findingCell, type Finding } from "../../core/base/finding";
+import { decimalText } from "../../core/money/writeMoney";
+import { inPercent, ratioText } from "../../core/pricing/percent";
+import type { JobPrice } from "../../core/pricing/priceJob";
+
+/** Digits of markup and margin behind the point. */
+const ratioPlaces = 6;
+
+export const priceJson = (
+  jobs: readonly JobPrice[],
+  findings: readonly Finding[],
+  complete: boolean,
+) => ({
+  complete,
+  jobs: jobs.map(({ job, rollUp, hours, shipment, freight, target }) => ({
+    job,
+    lines: rollUp.lines.map(({ key, label, amount, words }) => ({
+      key,
+      label,
+      amount: decimalText(amount),
+      how: words,
+    })),
+    cost: decimalText(rollUp.cost),
+    price: decimalText(rollUp.price),
+    profit: decimalText(rollUp.profit),
+    markup: ratioText(rollUp.profit, rollUp.cost, ratioPlaces),
+    margin: ratioText(rollUp.profit, rollUp.price, ratioPlaces),
+    targetMargin: String(inPercent(target) / 100),
+    priceWithTax: decimalText(rollUp.priceWithTax),
+    hours: hours.hundredths / 100,
+    bags: hours.bags.map(({ bag, minutes }) => ({ bag, hours: minutes / 60 })),
+    weight: shipment.weight,
+    billedWeight: freight?.billed ?? null,
+    notPriced: rollUp.notPriced,
+  })),
+  findings: findings.map((finding) => ({
+    code: finding.code,
+    level: finding.level,
+    cell: findingCell(finding),
+    found: finding.found,
+    message: finding.message,
+  })),
+});
