@@ -24,6 +24,15 @@ import { eventKinds, newWorld, tell, type World } from "./world";
 /** What the fake uses of the library, under its private names. */
 export type OfficeExtensionModel = {
   readonly CommonUtility: { _doApiNotSupportedCheck: boolean };
+  readonly BatchApiHelper: {
+    readonly createPropertyObject: (
+      kind: unknown,
+      parent: object,
+      name: string,
+      isCollection: boolean,
+      flags: number,
+    ) => unknown;
+  };
   readonly SessionBase: { new (): object; _overrideSession: unknown };
   readonly GenericEventRegistration: {
     readonly getGenericEventRegistration: (id: string) => Registration;

@@ -63,11 +63,47 @@ export function formatObject(sheet: FakeSheet, areas: readonly Area[]): HostObje
         hostObject({
           kind: "borders",
           call: {
-            getItem: (edge) => part(`borders.${textOf(edge)}.`, ["style", "color", "weight"]),
+            getItem: (edge) => borderObject(sheet, areas, textOf(edge)),
           },
         }),
     },
-    call: { autofitColumns: () => null, autofitRows: () => null },
+    call: {
+      autofitColumns: () => null,
+      autofitRows: () => {
+        for (const { row, rows } of areas) {
+          for (let index = row; index < row + rows; index++) sheet.rowHeights.delete(index);
+        }
+      },
+    },
+  });
+}
+
+/** Lines at an edge belong to the cells there; a line between rows to the cells on both sides. */
+function borderObject(sheet: FakeSheet, areas: readonly Area[], edge: string): HostObject {
+  const put = (area: Area, side: string, name: string, value: unknown): void => {
+    for (let down = 0; down < area.rows; down++) {
+      for (let right = 0; right < area.columns; right++) {
+        const cell = cellOf(sheet, area.row + down, area.column + right);
+        cell.style[`borders.${side}.${name}`] = value;
+      }
+    }
+  };
+  const set = (name: string) => (value: unknown) => {
+    if (sheet.isProtected) denied();
+    for (const area of areas) {
+      const last = { ...area, row: area.row + area.rows - 1, rows: 1 };
+      if (edge === "EdgeTop") put({ ...area, rows: 1 }, edge, name, value);
+      else if (edge === "EdgeBottom") put(last, edge, name, value);
+      else if (edge === "InsideHorizontal") {
+        put({ ...area, rows: area.rows - 1 }, "EdgeBottom", name, value);
+        put({ ...area, row: area.row + 1, rows: area.rows - 1 }, "EdgeTop", name, value);
+      } else badArgument(`The fake has no line ${edge}.`);
+    }
+  };
+  const names = ["style", "color", "weight"];
+  return hostObject({
+    kind: "border",
+    set: Object.fromEntries(names.map((name) => [name, set(name)])),
   });
 }
 

@@ -81,7 +81,18 @@ export function loadOfficeModel(supports: Supports): OfficeModel {
   // The file puts its own Office there.
   page["Office"] = office;
   model.OfficeExtension.CommonUtility._doApiNotSupportedCheck = true;
+  addNotes(model);
   return model;
+}
+
+/** The library is older than notes (1.18). On the wire they are what comments are, under another name. */
+function addNotes({ Excel: { Worksheet, CommentCollection }, OfficeExtension }: OfficeModel): void {
+  Object.defineProperty(Worksheet.prototype, "notes", {
+    get(this: object) {
+      const { createPropertyObject } = OfficeExtension.BatchApiHelper;
+      return createPropertyObject(CommentCollection, this, "Notes", true, 4);
+    },
+  });
 }
 
 const none = (): void => undefined;

@@ -645,4 +645,4 @@ async function reader(workbook: Workbook, sheet: string): Promise<(cell: string)
 }
 
 /** Hosts tell of changes a moment later. */
-const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 20));
+const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 60));

@@ -10,7 +10,7 @@ import { hasExcelApi } from "./inExcel";
 import { copyMark, journalPart, type Journal, type JournalSheet } from "./journal";
 import { outbox, settingBytes } from "./outbox";
 import { readOverview, type Overview, type StandingSheet } from "./overview";
-import { fingerprintOf, loadTyped } from "./typed";
+import { isSheetAsWritten, loadTyped } from "./typed";
 
 /** Where old sheets were kept, by the name of the sheet that replaced them. */
 export type Kept = ReadonlyMap<string, string>;
@@ -100,6 +100,7 @@ async function touchedSheets(
         live: worksheets.getItem(live.id).load("position"),
         names: worksheet.names.load("items/name"),
         comments: hasExcelApi("1.10") ? worksheet.comments.getCount() : null,
+        notes: hasExcelApi("1.18") ? worksheet.notes.load("items/content") : null,
       },
     ];
   });
@@ -110,9 +111,12 @@ async function touchedSheets(
     asked.map(({ used, worksheet }) => ({ ...areaOf(used), sheet: worksheet })),
     loadTyped,
   );
-  return asked.flatMap(({ sheet, old, live, names, comments }, index): Touched[] => {
-    const isAsWritten = fingerprintOf(bands[index] ?? []) === sheet.writtenBefore;
-    if (isAsWritten && (comments === null || comments.value === 0)) return [];
+  return asked.flatMap(({ sheet, old, live, names, comments, notes }, index): Touched[] => {
+    const { writtenBefore, carried } = sheet;
+    const isAsWritten = isSheetAsWritten(bands[index] ?? [], writtenBefore, carried);
+    const others = notes?.items.filter(({ content }) => !sheet.notes.includes(content)) ?? [];
+    const said = (comments?.value ?? 0) + others.length;
+    if (isAsWritten && said === 0) return [];
     const scopedNames = names.items
       .map(({ name }) => name)
       .filter((name) => isStampName(name) || name === copyMark);

@@ -6,7 +6,7 @@
  * `swapping`: the old sheets are copied aside and the new contents go in; undone from the copies.
  * `done`: the new sheets stand; the copies are yet to be kept or deleted.
  */
-import type { SheetMark } from "../../workbook/drawing";
+import type { CarriedCell, SheetMark } from "../../workbook/drawing";
 import type { Dress } from "./dress";
 import type { StandingTable } from "./tables";
 
@@ -28,8 +28,12 @@ export type JournalSheet = {
   readonly writtenBefore: string | null;
   /** The fingerprint of what we write; `null` until the swap begins. */
   readonly written: string | null;
+  /** Cells of the old sheet whose content the new one has. */
+  readonly carried: readonly CarriedCell[];
   /** Tables that stood on it. */
   readonly tablesBefore: readonly StandingTable[];
+  /** The texts of the notes that we write on it; any other note is a person's. */
+  readonly notes: readonly string[];
   readonly dress: Dress;
 };
 

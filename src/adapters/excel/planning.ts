@@ -24,7 +24,7 @@ export type WritePlan = {
   readonly sheets: readonly SheetPlan[];
   readonly styles: readonly CellStyle[];
   /** Whether a formula has to wait until all tables are made. */
-  readonly isLate: (sheet: SheetPlan, formula: string) => boolean;
+  readonly isLate: (formula: string) => boolean;
 };
 
 /**
@@ -97,7 +97,9 @@ export function planSheets(
         stampBefore: live?.stamp?.formula ?? null,
         writtenBefore: live?.stamp?.held.written ?? null,
         written: null,
+        carried: drawing.carried ?? [],
         tablesBefore: [],
+        notes: notesOf(drawing),
         dress: dressOf(drawing),
       },
     };
@@ -105,18 +107,14 @@ export function planSheets(
   return ok({ sheets, styles: table.styles, isLate: lateIn(sheets) });
 }
 
-/** Late is what names a table that this writing makes, or its own table (`[@Item]`). */
+const notesOf = ({ rows }: Drawing): readonly string[] => [
+  ...new Set(rows.flatMap(({ cells }) => cells.flatMap((cell) => cell?.note ?? []))),
+];
+
+/** Late is what names a table of this writing, which may be made anew, or its own (`[@Item]`). */
 function lateIn(sheets: readonly SheetPlan[]): WritePlan["isLate"] {
-  const made = new Set<string>();
-  for (const { drawn, live } of sheets) {
-    const standing = new Set(live?.tables.map((name) => name.toLowerCase()));
-    for (const { name } of drawn.tables) {
-      if (!standing.has(name.toLowerCase())) made.add(name.toLowerCase());
-    }
-  }
-  return ({ drawn }, formula) => {
-    const named = tablesNamed(formula);
-    const own = drawn.tables.map(({ name }) => name.toLowerCase());
-    return [...named].some((name) => name === "" || made.has(name) || own.includes(name));
-  };
+  const made = new Set(
+    sheets.flatMap(({ drawn }) => drawn.tables.map(({ name }) => name.toLowerCase())),
+  );
+  return (formula) => [...tablesNamed(formula)].some((name) => name === "" || made.has(name));
 }

@@ -16,8 +16,10 @@ export const tableArea = (table: DrawnTable): Area => ({
 
 /**
  * Makes the standing tables fit before the cells are exchanged, and returns the wanted tables that
- * have to be made afterwards. A table whose heading row moved is made anew: formulas that named it
- * then hold plain references to the cells that it covered.
+ * have to be made afterwards. A table whose heading row moved is made anew, and so is every table
+ * of another size before Excel could resize one: inserting or deleting rows instead would break
+ * formulas that point at the cells. Formulas elsewhere that named a table made anew then hold plain
+ * references to the cells that it covered.
  */
 export function fitTables(
   sheet: Excel.Worksheet,
@@ -29,38 +31,19 @@ export function fitTables(
     const table = sheet.tables.getItem(name);
     table.clearFilters();
     const next = wanted.find((each) => each.name.toLowerCase() === name.toLowerCase());
-    if (next !== undefined && canFit(area, next.area)) {
-      resize(sheet, table, area, next.area);
-      kept.add(name.toLowerCase());
-    } else {
-      table.convertToRange();
-    }
+    if (next !== undefined && fit(table, area, next.area)) kept.add(name.toLowerCase());
+    else table.convertToRange();
   }
   return wanted.filter(({ name }) => !kept.has(name.toLowerCase()));
 }
 
-const canFit = (area: Area, wanted: Area): boolean =>
-  area.row === wanted.row &&
-  area.column === wanted.column &&
-  (hasExcelApi("1.13") || area.columns === wanted.columns);
-
-function resize(sheet: Excel.Worksheet, table: Excel.Table, area: Area, wanted: Area): void {
-  if (addressOf(area) === addressOf(wanted)) return;
-  if (hasExcelApi("1.13")) {
-    table.resize(addressOf(wanted));
-    return;
-  }
-  const more = wanted.rows - area.rows;
-  if (more > 0) {
-    const blank = Array.from({ length: more }, () =>
-      Array.from({ length: area.columns }, () => ""),
-    );
-    table.rows.add(undefined, blank);
-  } else {
-    sheet
-      .getRangeByIndexes(wanted.row + wanted.rows, area.column, -more, area.columns)
-      .delete("Up");
-  }
+/** Gives the table its new size; `false` where Excel can't. */
+function fit(table: Excel.Table, area: Area, wanted: Area): boolean {
+  if (addressOf(area) === addressOf(wanted)) return true;
+  const isInPlace = area.row === wanted.row && area.column === wanted.column;
+  if (!isInPlace || !hasExcelApi("1.13")) return false;
+  table.resize(addressOf(wanted));
+  return true;
 }
 
 /** Makes tables over cells that are there. Their look is ours, so the table brings none. */
