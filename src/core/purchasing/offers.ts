@@ -5,6 +5,7 @@ import { makeFinding, type Finding, type FindingDetails } from "../base/finding"
 import { pieces, type Cents, type Pieces } from "../base/units";
 import type { LengthUnit } from "../lengths/length";
 import type { Currency } from "../money/currency";
+import { groupBy } from "./groupBy";
 import { numberOf, readPackPrice, readSize, textOf, type Report } from "./offerCells";
 import { offerFindings } from "./offerFindings";
 import { sizedKey, type SizedItem } from "./sizedItem";
@@ -89,15 +90,8 @@ export function checkOffers(
 export const supplierKey = (name: string): string => name.trim().replace(/\s+/g, " ").toLowerCase();
 
 /** Offers by `sizedKey`, each group in its order. */
-export function offersByItem(offers: readonly Offer[]): ReadonlyMap<string, readonly Offer[]> {
-  const groups = new Map<string, Offer[]>();
-  for (const offer of offers) {
-    const group = groups.get(sizedKey(offer));
-    if (group === undefined) groups.set(sizedKey(offer), [offer]);
-    else group.push(offer);
-  }
-  return groups;
-}
+export const offersByItem = (offers: readonly Offer[]): ReadonlyMap<string, readonly Offer[]> =>
+  groupBy(offers, sizedKey);
 
 function checkOffer(row: OfferRow, rules: OfferRules, report: Report): Offer | null {
   const item = textOf(row.item);

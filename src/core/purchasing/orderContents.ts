@@ -14,7 +14,7 @@ export function orderContents(plan: OrderPlan, standing: Standing): OrderContent
   const loose = plan.lines.filter((line) => line.kind === "loose");
   const bars = plan.cutPlans.map((cut) => usedBars(cut, standing));
   return {
-    jobs: plan.jobs.map(({ job }) => job),
+    jobs: plan.jobs,
     packs: plan.lines.flatMap(orderedPacks),
     charges: plan.charges.flatMap(({ supplier, madeUp, freight }) =>
       madeUp + freight === 0 ? [] : [{ supplier, cost: cents(madeUp + freight) }],
@@ -41,9 +41,10 @@ function orderedPacks(line: OrderLine): readonly OrderedPacks[] {
     .map(({ offer, count, cost }): OrderedPacks => {
       const own = Math.min(left, count * offer.packSize);
       left -= own;
-      const { item, size } = line;
+      const { item, size, needBy } = line;
       const { supplier, packSize, price } = offer;
-      return { item, size, supplier, packSize, count, price, cost, leftOver: pieces(own) };
+      const leftOver = pieces(own);
+      return { item, size, supplier, packSize, count, price, cost, leftOver, needBy };
     })
     .reverse();
 }

@@ -3,6 +3,7 @@ import type { Finding } from "../base/finding";
 import { pieces } from "../base/units";
 import { barOffers, barsAmong, cutProblemOf, type BarOffers } from "./bars";
 import type { CutPlan, CutProblem } from "./cutting/cutProblem";
+import { groupBy } from "./groupBy";
 import type { OrderInput } from "./orderInput";
 import type { SizedPieces } from "./sizedPieces";
 import { earliest, type OrderNeed } from "./orderNeeds";
@@ -30,12 +31,8 @@ export function orderCuts(
   needs: readonly OrderNeed[],
   planCuts: PlanCuts,
 ): readonly ItemCuts[] {
-  const groups = new Map<string, OrderNeed[]>();
-  for (const each of needs) {
-    const key = itemKey(each.need);
-    if (each.cut.length > 0) groups.set(key, [...(groups.get(key) ?? []), each]);
-  }
-  return [...groups.values()].map((ofItem) => {
+  const cut = needs.filter((each) => each.cut.length > 0);
+  return [...groupBy(cut, ({ need }) => itemKey(need)).values()].map((ofItem) => {
     const item = ofItem[0]?.need.item ?? "";
     const needBy = earliest(ofItem.map((each) => each.needBy));
     const barsOffered = [...barOffers(item, input.offers).values()].flat();

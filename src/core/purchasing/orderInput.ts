@@ -13,6 +13,8 @@ export type OrderJob = {
   readonly job: string;
   /** A date serial; `null` where no date is known. */
   readonly needBy: number | null;
+  /** Where its goods go; the empty text for the firm's own address. */
+  readonly shipTo: string;
 };
 
 /** What one mark of a job counts of a thing, after corrections. */

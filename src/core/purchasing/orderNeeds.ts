@@ -2,6 +2,7 @@
 import { pieces, type Pieces } from "../base/units";
 import { cutLengthOf } from "./cutting/cutLength";
 import type { CutPieces } from "./cutting/cutProblem";
+import { groupBy } from "./groupBy";
 import { needOf, type FreeStock, type JobCount, type Need } from "./need";
 import type { Demand, OrderInput, OrderJob } from "./orderInput";
 import { compareSized, compareText, sizedKey } from "./sizedItem";
@@ -94,13 +95,3 @@ export const earliest = (dates: readonly (number | null)[]): number | null =>
 
 const sumOf = (counts: readonly Pieces[]): Pieces =>
   pieces(counts.reduce<number>((sum, count) => sum + count, 0));
-
-function groupBy<T>(all: readonly T[], keyOf: (each: T) => string): ReadonlyMap<string, T[]> {
-  const groups = new Map<string, T[]>();
-  for (const each of all) {
-    const group = groups.get(keyOf(each));
-    if (group === undefined) groups.set(keyOf(each), [each]);
-    else group.push(each);
-  }
-  return groups;
-}

@@ -9,6 +9,7 @@ import type { SizedPieces } from "./sizedPieces";
 import type { BoughtMore, BoughtPacks } from "./packs";
 import type { Share } from "./shares";
 import type { SizedItem } from "./sizedItem";
+import type { SupplierCharge } from "./supplierPlan";
 
 /** Packs of a line, with whose cost they are and when they must be ordered. */
 export type LinePacks = BoughtPacks & {
@@ -50,11 +51,7 @@ export type OrderLine = LineParts &
   );
 
 /** What a supplier adds to its order, and whose cost that is. */
-export type OrderCharge = {
-  readonly supplier: string;
-  readonly goods: Cents;
-  readonly madeUp: Cents;
-  readonly freight: Cents;
+export type OrderCharge = SupplierCharge & {
   /** Of what is made up and freight, in proportion to the goods. */
   readonly shares: readonly Share[];
 };

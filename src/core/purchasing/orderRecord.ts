@@ -7,6 +7,7 @@
 import { err, ok, type Result } from "../base/result";
 import type { Cents, Pieces } from "../base/units";
 import type { JobPieces, SizedPieces } from "./sizedPieces";
+import type { OrderJob } from "./orderInput";
 import type { SizedItem } from "./sizedItem";
 import type { StockChange } from "./stockMovements";
 
@@ -22,6 +23,8 @@ export type OrderedPacks = SizedItem & {
   readonly cost: Cents;
   /** Pieces of them that go to stock. */
   readonly leftOver: Pieces;
+  /** The earliest date of the jobs they are for. */
+  readonly needBy: number | null;
 };
 
 /** What is taken from stock for a job; `job` is `null` for bars that several share. */
@@ -29,7 +32,7 @@ export type TakenPieces = SizedPieces & { readonly job: string | null };
 
 /** What an order is about, before it has a number and a state. */
 export type OrderContents = {
-  readonly jobs: readonly string[];
+  readonly jobs: readonly OrderJob[];
   readonly packs: readonly OrderedPacks[];
   /** What suppliers add to their goods. */
   readonly charges: readonly { readonly supplier: string; readonly cost: Cents }[];
@@ -128,7 +131,7 @@ export function markReceived(
       const came = packs.count * packs.packSize;
       return [
         row(packs, "received", came, `${packs.count} x ${packs.packSize} from ${packs.supplier}`),
-        row(packs, "used", packs.leftOver - came, `for ${order.jobs.join(", ")}`),
+        row(packs, "used", packs.leftOver - came, `for ${jobNames(order)}`),
       ];
     }),
     ...order.offcuts.map((offcut) => row(offcut, "offcut", offcut.pieces, "left of a bar")),
@@ -154,5 +157,7 @@ export const takenChange = (
   job,
   order: order.number,
   who,
-  note: job === null ? `cut for ${order.jobs.join(", ")}` : "",
+  note: job === null ? `cut for ${jobNames(order)}` : "",
 });
+
+const jobNames = (order: OrderRecord): string => order.jobs.map(({ job }) => job).join(", ");

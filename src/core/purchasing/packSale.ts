@@ -1,5 +1,6 @@
 /** A pack as one supplier sells it: one size, and a price that depends on how many packs are bought. */
 import type { Cents } from "../base/units";
+import { groupBy } from "./groupBy";
 import type { Offer } from "./offers";
 
 /** The price of every pack once so many are bought (all-units). */
@@ -20,13 +21,7 @@ export type PackSale = {
  * break that is no cheaper than one from fewer packs is passed over; `checkOffers` has warned.
  */
 export function packSales(offers: readonly Offer[]): readonly PackSale[] {
-  const groups = new Map<string, Offer[]>();
-  for (const offer of offers) {
-    const key = `${offer.packSize} ${offer.supplier}`;
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [offer]);
-    else group.push(offer);
-  }
+  const groups = groupBy(offers, (offer) => `${offer.packSize} ${offer.supplier}`);
   return [...groups.values()].flatMap((group) => {
     const [first] = group;
     if (first === undefined) return [];

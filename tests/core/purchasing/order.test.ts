@@ -9,7 +9,7 @@ import { orderInTwo } from "../../../src/core/purchasing/orderInTwo";
 import type { OrderLine, OrderPlan } from "../../../src/core/purchasing/orderPlan";
 import type { Share } from "../../../src/core/purchasing/shares";
 import { offerOf } from "./offerOf";
-import { inputOf, orderOf, planCuts, showSize, today, type DemandWords } from "./orderOf";
+import { inputOf, orderOf, planCuts, showSize, today, twoJobs, type DemandWords } from "./orderOf";
 
 const money = (cost: number): string => (cost / 100).toFixed(2);
 /** `HN 1/4: 30 = 1 x 50 Alder 6.00, 20 left`. */
@@ -31,12 +31,7 @@ const bars = offerOf({ item: "TRACK", size: [240], price: 5000 });
 
 describe("one order for two jobs", () => {
   const input = inputOf({
-    demands: [
-      ["Mill", "101", "HN 1/4", 20],
-      ["Depot", "7", "HN 1/4", 15],
-      ["Mill", "101", "TRACK", 1, 96],
-      ["Depot", "7", "TRACK", 1, 120],
-    ],
+    demands: twoJobs,
     offers: [nuts, bars],
     needBy: { Mill: 28, Depot: 14 },
   });

@@ -37,6 +37,14 @@ export const demandOf = ([job, mark, item, quantity, length]: DemandWords): Dema
   isCut: length !== undefined,
 });
 
+/** Nuts in packs, and two pieces that one bar of 240 in gives. */
+export const twoJobs: readonly DemandWords[] = [
+  ["Mill", "101", "HN 1/4", 20],
+  ["Depot", "7", "HN 1/4", 15],
+  ["Mill", "101", "TRACK", 1, 96],
+  ["Depot", "7", "TRACK", 1, 120],
+];
+
 type InputParts = {
   readonly demands: readonly DemandWords[];
   readonly offers: readonly Offer[];
@@ -53,7 +61,7 @@ type InputParts = {
 export const inputOf = (parts: InputParts): OrderInput => ({
   jobs: [...new Set(parts.demands.map(([job]) => job))].map((job) => {
     const days = parts.needBy?.[job];
-    return { job, needBy: days === undefined ? null : today + days };
+    return { job, needBy: days === undefined ? null : today + days, shipTo: `${job} gate` };
   }),
   demands: parts.demands.map(demandOf),
   standing: { ...nothingStanding, ...parts.standing },

@@ -19,17 +19,12 @@ import {
 import { auditMovements, stockOnHand } from "../../../src/core/purchasing/stockMovements";
 import type { Result } from "../../../src/core/base/result";
 import { offerOf } from "./offerOf";
-import { demandOf, inputOf, orderOf, today, type DemandWords } from "./orderOf";
+import { demandOf, inputOf, orderOf, today, twoJobs, type DemandWords } from "./orderOf";
 
 const nuts = offerOf({ item: "HN 1/4", pack: 50, price: 600 });
 const bars = offerOf({ item: "TRACK", size: [240], price: 5000 });
 const input = inputOf({
-  demands: [
-    ["Mill", "101", "HN 1/4", 20],
-    ["Depot", "7", "HN 1/4", 15],
-    ["Mill", "101", "TRACK", 1, 96],
-    ["Depot", "7", "TRACK", 1, 120],
-  ],
+  demands: twoJobs,
   offers: [nuts, bars],
 });
 

@@ -1,0 +1,45 @@
+/** A cut plan as people read it: alike bars together, and how good it is in one sentence. */
+import { groupBy } from "../groupBy";
+import { moneyText } from "../../money/writeMoney";
+import type { Currency } from "../../money/currency";
+import type { Bar, CutPlan } from "./cutProblem";
+
+/** Bars of one length with the same lengths cut from them; marks may differ from bar to bar. */
+export type BarGroup = Pick<Bar, "from" | "length" | "price" | "offcut" | "kept"> & {
+  readonly bars: readonly Bar[];
+};
+
+/** In the order of the plan: bars on hand first, then new ones, each shortest first. */
+export function barGroups(plan: CutPlan): readonly BarGroup[] {
+  const alike = (bar: Bar): string =>
+    [bar.from, bar.length, ...bar.pieces.map(({ length }) => length)].join(" ");
+  return [...groupBy(plan.bars, alike).values()].flatMap((bars) => {
+    const [first] = bars;
+    if (first === undefined) return [];
+    const { from, length, price, offcut, kept } = first;
+    return [{ from, length, price, offcut, kept, bars }];
+  });
+}
+
+/**
+ * `12 bars; no plan has fewer than 12.` Where new bars are of several prices, their cost takes the
+ * place of their number, with how far it is from the bound.
+ */
+export function cutPlanWords(plan: CutPlan, currency: Currency): string {
+  const bought = plan.bars.filter(({ from }) => from === "stock");
+  const prices = new Set(bought.map(({ price }) => price));
+  const [price = 0] = prices;
+  if (bought.length === 0) {
+    return plan.bars.length === 0 ? "Nothing is cut." : "Cut from bars on hand; none is bought.";
+  }
+  if (prices.size === 1 && price > 0) {
+    const least = Math.ceil(plan.lowerBound / price);
+    return `${bought.length} ${bought.length === 1 ? "bar" : "bars"}; no plan has fewer than ${least}.`;
+  }
+  const { cost, lowerBound } = plan;
+  const cheapest = moneyText(lowerBound, currency);
+  const bars = `${bought.length} bars for ${moneyText(cost, currency)}`;
+  if (cost === lowerBound) return `${bars}; no plan costs less.`;
+  const gap = ((cost / Math.max(lowerBound, 1) - 1) * 100).toFixed(2);
+  return `${bars}; no plan costs less than ${cheapest} (${gap} % above that).`;
+}
