@@ -96,7 +96,14 @@ export default function webpackConfig(env = {}, { mode = "production" } = {}) {
         ],
       }),
       new FunctionsFile(),
-      new FirstLoadBudget({ taskpane: 200_000, embedded: 200_000 }, gridPackages, isProduction),
+      new FirstLoadBudget(
+        {
+          taskpane: { most: 200_000, then: ["excel"] },
+          embedded: { most: 300_000, then: [] },
+        },
+        gridPackages,
+        isProduction,
+      ),
     ],
     performance: { hints: false },
     infrastructureLogging: { level: "info" },

@@ -6,12 +6,13 @@ import { gzipSync } from "node:zlib";
 
 export class FirstLoadBudget {
   /**
-   * @param {Record<string, number>} budgets Bytes at most, by name of the entry.
-   * @param {RegExp} forbidden Modules that no entry may load at first.
+   * @param {Record<string, { most: number, then: string[] }>} pages By name of the entry: how many
+   *   bytes at most, and which named chunks the page asks for before a person sees anything.
+   * @param {RegExp} forbidden Modules that no page may load at first.
    * @param {boolean} enforced Without it sizes are only told.
    */
-  constructor(budgets, forbidden, enforced) {
-    this.budgets = budgets;
+  constructor(pages, forbidden, enforced) {
+    this.pages = pages;
     this.forbidden = forbidden;
     this.enforced = enforced;
   }
@@ -21,8 +22,8 @@ export class FirstLoadBudget {
     compiler.hooks.thisCompilation.tap("FirstLoadBudget", (compilation) => {
       const stage = Compilation.PROCESS_ASSETS_STAGE_REPORT;
       compilation.hooks.processAssets.tap({ name: "FirstLoadBudget", stage }, () => {
-        const faults = Object.entries(this.budgets).flatMap(([name, budget]) =>
-          this.measure(compilation, name, budget),
+        const faults = Object.entries(this.pages).flatMap(([name, page]) =>
+          this.measure(compilation, name, page),
         );
         if (!this.enforced) return;
         compilation.errors.push(...faults.map((fault) => new WebpackError(fault)));
@@ -31,17 +32,19 @@ export class FirstLoadBudget {
   }
 
   /** What is wrong with the entry `name`; its size is told in any case. */
-  measure(compilation, name, budget) {
-    const entry = compilation.entrypoints.get(name);
-    if (entry === undefined) return [`There is no entry ${name} to measure.`];
-    const files = entry.getFiles().filter((file) => /\.(js|css)$/.test(file));
-    const size = files.reduce((sum, file) => sum + zippedSize(compilation, file), 0);
-    const modules = firstModules(compilation, entry);
-    const told = `${name}: ${kilobytes(size)} at first load, of ${kilobytes(budget)} allowed`;
+  measure(compilation, name, { most, then }) {
+    const groups = [name, ...then].flatMap((each) => compilation.namedChunkGroups.get(each) ?? []);
+    if (!compilation.entrypoints.has(name)) return [`There is no entry ${name} to measure.`];
+    const files = new Set(groups.flatMap((group) => group.getFiles()));
+    const size = [...files]
+      .filter((file) => /\.(js|css)$/.test(file))
+      .reduce((sum, file) => sum + zippedSize(compilation, file), 0);
+    const modules = firstModules(compilation, new Set(groups.flatMap((group) => group.chunks)));
+    const told = `${name}: ${kilobytes(size)} at first load, of ${kilobytes(most)} allowed`;
     compilation.getLogger("FirstLoadBudget").info(told);
     const stray = modules.find((module) => this.forbidden.test(module.nameForCondition?.() ?? ""));
     return [
-      ...(size > budget ? [`${told}. The largest: ${largest(compilation, modules)}`] : []),
+      ...(size > most ? [`${told}. The largest: ${largest(compilation, modules)}`] : []),
       ...(stray ? [`${name} must not load ${stray.nameForCondition()} at first.`] : []),
     ];
   }
@@ -52,9 +55,9 @@ const kilobytes = (bytes) => `${(bytes / 1000).toFixed(1)} kB`;
 const zippedSize = (compilation, file) =>
   gzipSync(compilation.getAsset(file)?.source.buffer() ?? "").length;
 
-/** Every module of an entry's first chunks, those joined into one told apart. */
-const firstModules = (compilation, entry) =>
-  entry.chunks
+/** Every module of the chunks, those joined into one told apart. */
+const firstModules = (compilation, chunks) =>
+  [...chunks]
     .flatMap((chunk) => [...compilation.chunkGraph.getChunkModulesIterable(chunk)])
     .flatMap((module) => module.modules ?? [module]);
 

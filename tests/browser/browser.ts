@@ -3,6 +3,7 @@
  * anything, breaks its content policy or logs an error fails the test that opened it.
  */
 import { mkdirSync } from "node:fs";
+import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { chromium, type Browser, type Page } from "playwright-core";
 import { openSite, type Site } from "./site";
@@ -17,9 +18,16 @@ export type PageOptions = {
   readonly width?: number;
   readonly height?: number;
   readonly dark?: boolean;
-  /** Answers requests to other hosts, so that they are no fault; none leaves this machine. */
-  readonly otherHosts?: Readonly<Record<string, string>>;
+  /**
+   * What scripts of other hosts say, by address; `null` is a script that cannot be had. To ask for
+   * one of these is no fault. No request leaves this machine.
+   */
+  readonly otherHosts?: Readonly<Record<string, string | null>>;
+  /** A page that shares what the browser keeps with this one, as another tab does. */
+  readonly beside?: WatchedPage;
 };
+
+export type SavedFile = { readonly name: string; readonly bytes: Uint8Array };
 
 export type WatchedPage = {
   readonly page: Page;
@@ -27,6 +35,8 @@ export type WatchedPage = {
   readonly faults: () => readonly string[];
   /** The longest that the page was busy without a pause, in milliseconds, since the last call. */
   readonly longestTask: () => Promise<number>;
+  /** Waits for what is saved as a file by `act`. */
+  readonly saved: (act: () => Promise<void>) => Promise<SavedFile>;
   /** Saves a picture for people to look at, as out/screenshots/NAME.png. */
   readonly picture: (name: string) => Promise<void>;
   readonly close: () => Promise<void>;
@@ -83,27 +93,31 @@ async function openWatched(
   browser: Browser,
   site: Site,
   address: string,
-  { width = 1280, height = 800, dark = false, otherHosts = {} }: PageOptions,
+  { width = 1280, height = 800, dark = false, otherHosts = {}, beside }: PageOptions,
 ): Promise<WatchedPage> {
-  const context = await browser.newContext({
-    viewport: { width, height },
-    colorScheme: dark ? "dark" : "light",
-  });
+  const context =
+    beside?.page.context() ??
+    (await browser.newContext({
+      viewport: { width, height },
+      colorScheme: dark ? "dark" : "light",
+    }));
   const page = await context.newPage();
   const faults: string[] = [];
-  await context.route(
+  await page.route(
     (url) => url.origin !== site.origin,
     async (route) => {
       const wanted = route.request().url();
       const body = otherHosts[wanted];
-      if (body === undefined) {
-        faults.push(`asked another host for ${wanted}`);
-        await route.abort();
-      } else await route.fulfill({ body, contentType: "text/javascript" });
+      if (body === undefined) faults.push(`asked another host for ${wanted}`);
+      if (typeof body === "string") {
+        await route.fulfill({ body, contentType: "text/javascript" });
+      } else await route.abort();
     },
   );
   page.on("console", (message) => {
-    if (message.type() === "error") faults.push(`logged: ${message.text()}`);
+    // The browser logs a script that cannot be had; where that is meant to happen it is no fault.
+    const isMeant = otherHosts[message.location().url] === null;
+    if (message.type() === "error" && !isMeant) faults.push(`logged: ${message.text()}`);
   });
   page.on("pageerror", (fault) => faults.push(`threw: ${fault.message}`));
   await page.addInitScript(watchInside);
@@ -118,11 +132,15 @@ async function openWatched(
         const { tasks } = (globalThis as unknown as { testWatch: { tasks: number[] } }).testWatch;
         return Math.max(0, ...tasks.splice(0));
       }),
+    saved: async (act) => {
+      const [download] = await Promise.all([page.waitForEvent("download"), act()]);
+      return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
+    },
     picture: async (name) => {
       const folder = path.join(process.cwd(), "out/screenshots");
       mkdirSync(folder, { recursive: true });
       await page.screenshot({ path: path.join(folder, `${name}.png`) });
     },
-    close: () => context.close(),
+    close: () => (beside === undefined ? context.close() : page.close()),
   };
 }

@@ -1,5 +1,16 @@
-import { afterAll, beforeAll, describe, expect, test } from "@jest/globals";
-import { openBrowser, type TestBrowser } from "./browser";
+import { afterAll, afterEach, beforeAll, describe, expect, test } from "@jest/globals";
+import { openFile } from "../../src/adapters/xlsx/openFile";
+import { snapshotBytes } from "../../src/adapters/xlsx/snapshotBytes";
+import type { CellValue } from "../../src/core/base/cell";
+import { blankSheet, workbookOf } from "../../src/workbook/blankSheet";
+import type { CellSnapshot, WorkbookSnapshot } from "../../src/workbook/snapshot";
+import {
+  openBrowser,
+  type PageOptions,
+  type SavedFile,
+  type TestBrowser,
+  type WatchedPage,
+} from "./browser";
 
 let browser: TestBrowser;
 beforeAll(async () => {
@@ -7,17 +18,295 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
+let opened: WatchedPage[] = [];
+afterEach(async () => {
+  const faults = opened.flatMap((each) => each.faults());
+  for (const each of opened.reverse()) await each.close();
+  opened = [];
+  expect(faults).toEqual([]);
+});
+
+/** Opens the page, and waits for the spreadsheet in it. */
+async function openPage(options: PageOptions = {}, address = "/"): Promise<WatchedPage> {
+  const watched = await browser.open(address, options);
+  opened.push(watched);
+  await gridShows(watched);
+  return watched;
+}
+
+async function gridShows({ page }: WatchedPage): Promise<void> {
+  await page.waitForSelector(".page-grid canvas");
+  await page.waitForFunction(
+    () => document.querySelector(".page-status")?.textContent !== "Opening…",
+  );
+  // The first drawing of the cells comes a moment after the canvas.
+  await page.waitForTimeout(300);
+}
+
+/** The middle of a cell of the demo's first column, in the pixels of the page. */
+const cellAt = { column: 140, row: (row: number): number => 140 + (row - 1) * 21 };
+
+/** A person clicks a cell of column A (a row below the frozen ones) and types. */
+async function typeInColumnA({ page }: WatchedPage, row: number, text: string): Promise<void> {
+  await page.mouse.click(cellAt.column, cellAt.row(row));
+  await page.keyboard.type(text);
+  await page.keyboard.press("Enter");
+}
+
+const save = (watched: WatchedPage): Promise<SavedFile> =>
+  watched.saved(() => watched.page.getByRole("button", { name: "Save .xlsx" }).click());
+
+function snapshotOf({ bytes, name }: SavedFile): WorkbookSnapshot {
+  const file = openFile(bytes, name);
+  if (!file.ok) throw new Error(file.error.message);
+  return file.value.snapshot();
+}
+
+const cellOf = (workbook: WorkbookSnapshot, row: number, column: number): CellSnapshot | null =>
+  workbook.sheets[0]?.rows[row]?.[column] ?? null;
+
+/** A workbook of one sheet. */
+const workbook = (name: string, rows: readonly (readonly CellValue[])[]): WorkbookSnapshot =>
+  workbookOf(name, [
+    {
+      ...blankSheet("Schedule"),
+      rows: rows.map((cells) => cells.map((value) => ({ value }))),
+    },
+  ]);
+
+const asFile = (name: string, content: WorkbookSnapshot | string) => ({
+  name,
+  mimeType: "application/octet-stream",
+  buffer: Buffer.from(typeof content === "string" ? content : snapshotBytes(content)),
+});
+
+const choose = ({ page }: WatchedPage, file: ReturnType<typeof asFile>): Promise<void> =>
+  page.locator("input[type=file]").setInputFiles(file);
+
+const status = ({ page }: WatchedPage): Promise<string | null> =>
+  page.locator(".page-status").textContent();
+
 describe("the embedded page", () => {
-  test.each([
-    ["light", 1280, false],
-    ["dark", 1280, true],
-    ["narrow", 450, false],
-  ])("opens with a spreadsheet and a pane: %s", async (name, width, dark) => {
-    const { page, picture, faults, close } = await browser.open("/", { width, dark });
-    await page.waitForSelector("canvas");
-    await page.waitForTimeout(1500);
-    await picture(`embedded-${name}`);
-    expect(faults()).toEqual([]);
-    await close();
+  test.each<[string, PageOptions]>([
+    ["wide, light", { width: 1280 }],
+    ["wide, dark", { width: 1280, dark: true }],
+    ["450 wide", { width: 450 }],
+    ["320 wide", { width: 320 }],
+  ])("shows a spreadsheet and a pane: %s", async (name, options) => {
+    const watched = await openPage(options);
+    const { page, picture } = watched;
+    await picture(`embedded page, ${name}`);
+    const wide = (options.width ?? 0) > 800;
+    expect(await page.locator(".page-grid").isVisible()).toBe(true);
+    expect(await page.locator(".page-pane").isVisible()).toBe(wide);
+    if (wide) return;
+    await page.getByRole("button", { name: "Cribsheet" }).click();
+    expect(await page.locator(".page-grid").isVisible()).toBe(false);
+    expect(await page.locator(".page-pane").isVisible()).toBe(true);
+    await page.getByRole("button", { name: "Spreadsheet" }).click();
+    await page.waitForTimeout(300);
+    await picture(`embedded page, ${name}, back in the spreadsheet`);
+  });
+
+  test("the pane is as wide as the person makes it, between 320 and 480", async () => {
+    const { page } = await openPage();
+    const width = async (): Promise<number | undefined> =>
+      (await page.locator(".page-pane").boundingBox())?.width;
+    const divider = page.getByRole("separator", { name: "Width of the pane" });
+    await divider.focus();
+    for (let press = 0; press < 12; press++) await page.keyboard.press("ArrowLeft");
+    expect(await width()).toBe(480);
+    for (let press = 0; press < 12; press++) await page.keyboard.press("ArrowRight");
+    expect(await width()).toBe(320);
+    const line = await divider.boundingBox();
+    await page.mouse.move((line?.x ?? 0) + 2, 400);
+    await page.mouse.down();
+    await page.mouse.move((line?.x ?? 0) - 58, 400);
+    await page.mouse.up();
+    expect(await width()).toBeGreaterThan(360);
+    const chosen = await width();
+    await page.reload();
+    await page.waitForSelector(".page-pane");
+    expect(await width()).toBe(chosen);
+  });
+
+  test("F6 goes through its parts, so that no mouse is needed", async () => {
+    const { page } = await openPage();
+    await page.getByRole("button", { name: "Open file…" }).focus();
+    const part = (): Promise<string> =>
+      page.evaluate(() => {
+        const at = document.activeElement;
+        return at?.closest(".page-pane, .page-bar, .page-grid")?.className ?? "elsewhere";
+      });
+    const parts: string[] = [];
+    for (let press = 0; press < 4; press++) {
+      await page.keyboard.press("F6");
+      parts.push(await part());
+    }
+    expect(parts.map((name) => name.split(" ")[0])).toEqual([
+      "page-grid",
+      "page-pane",
+      "page-bar",
+      "page-grid",
+    ]);
+    await page.keyboard.press("Shift+F6");
+    expect(await part()).toContain("page-bar");
   });
 });
+
+describe("work on the embedded page", () => {
+  test("what is typed is saved, with formulas and our functions worked out", async () => {
+    const watched = await openPage();
+    await choose(watched, asFile("Job.xlsx", workbook("Job.xlsx", [["Mark"], [84]])));
+    await expect(until(() => status(watched), "Opened Job.xlsx.")).resolves.toBe(true);
+    await typeInColumnA(watched, 3, "=A2*2");
+    await typeInColumnA(watched, 4, '=CRIB.INCHES("7\'-0 1/2""")');
+    await typeInColumnA(watched, 5, "7-0");
+    await typeInColumnA(watched, 6, "mistake");
+    await watched.page.keyboard.press("Control+z");
+    const file = await save(watched);
+    expect(file.name).toBe("Job.xlsx");
+    const saved = snapshotOf(file);
+    expect(cellOf(saved, 2, 0)).toMatchObject({ formula: "=A2*2", value: 168 });
+    expect(cellOf(saved, 3, 0)).toMatchObject({
+      formula: '=CRIB.INCHES("7\'-0 1/2""")',
+      value: 84.5,
+    });
+    expect(cellOf(saved, 4, 0)?.value).toBe("7-0");
+    expect(cellOf(saved, 5, 0)?.value ?? null).toBeNull();
+  });
+
+  test("a reload loses nothing, and starting over asks first", async () => {
+    const watched = await openPage();
+    const { page } = watched;
+    await typeInColumnA(watched, 4, "typed by hand");
+    await page.waitForTimeout(1500);
+    await page.reload();
+    await gridShows(watched);
+    expect(await status(watched)).toBe("Your work from last time.");
+    expect(cellOf(snapshotOf(await save(watched)), 3, 0)?.value).toBe("typed by hand");
+
+    await page.getByRole("button", { name: "Start over" }).click();
+    await page.getByRole("button", { name: "Keep my work" }).click();
+    expect(cellOf(snapshotOf(await save(watched)), 3, 0)?.value).toBe("typed by hand");
+    await page.getByRole("button", { name: "Start over" }).click();
+    await page.getByRole("dialog").getByRole("button", { name: "Start over" }).click();
+    await expect(until(() => status(watched), "Started over.")).resolves.toBe(true);
+    expect(cellOf(snapshotOf(await save(watched)), 3, 0)?.value).not.toBe("typed by hand");
+  });
+
+  test("work is kept even when the page is left at once", async () => {
+    const watched = await openPage();
+    const { page } = watched;
+    await typeInColumnA(watched, 4, "in a hurry");
+    // The browser asks whether to leave, and the page is done by the time that it is answered.
+    page.once("dialog", (dialog) => void dialog.accept());
+    await page.reload();
+    await gridShows(watched);
+    expect(cellOf(snapshotOf(await save(watched)), 3, 0)?.value).toBe("in a hurry");
+  });
+
+  test("another file asks before it takes the place of changed work", async () => {
+    const watched = await openPage();
+    const { page } = watched;
+    await typeInColumnA(watched, 4, "mine");
+    await choose(watched, asFile("Other.csv", "Mark,Width\nD1,7'-0\n"));
+    await page.getByRole("button", { name: "Keep what is open" }).click();
+    expect(cellOf(snapshotOf(await save(watched)), 3, 0)?.value).toBe("mine");
+    await typeInColumnA(watched, 5, "mine too");
+    await choose(watched, asFile("Other.csv", "Mark,Width\nD1,7'-0\n"));
+    await page.getByRole("dialog").getByRole("button", { name: "Open", exact: true }).click();
+    await expect(until(() => status(watched), "Opened Other.csv.")).resolves.toBe(true);
+    const file = await save(watched);
+    expect(file.name).toBe("Other.xlsx");
+    expect(cellOf(snapshotOf(file), 1, 1)?.value).toBe("7'-0");
+  });
+
+  test("a file that is none of ours is refused in plain words, and nothing is lost", async () => {
+    const watched = await openPage();
+    await typeInColumnA(watched, 4, "mine");
+    await choose(watched, asFile("Broken.xlsx", "not a workbook at all"));
+    const alert = watched.page.getByRole("alert");
+    await alert.waitFor();
+    expect(await alert.textContent()).toContain("Broken.xlsx was not opened.");
+    await alert.getByRole("button", { name: "Close" }).click();
+    expect(await alert.isVisible()).toBe(false);
+    expect(cellOf(snapshotOf(await save(watched)), 3, 0)?.value).toBe("mine");
+  });
+
+  test("a file may be dropped on the spreadsheet", async () => {
+    const watched = await openPage();
+    await watched.page.evaluate(() => {
+      const data = new DataTransfer();
+      data.items.add(new File(["Mark\nD7\n"], "Dropped.csv"));
+      const target = document.querySelector(".page-grid canvas");
+      for (const type of ["dragenter", "dragover", "drop"]) {
+        target?.dispatchEvent(
+          new DragEvent(type, { dataTransfer: data, bubbles: true, cancelable: true }),
+        );
+      }
+    });
+    await expect(until(() => status(watched), "Opened Dropped.csv.")).resolves.toBe(true);
+    expect(cellOf(snapshotOf(await save(watched)), 1, 0)?.value).toBe("D7");
+  });
+
+  test("a second tab says that it keeps nothing", async () => {
+    const first = await openPage();
+    const second = await openPage({ beside: first });
+    expect(await second.page.getByRole("alert").textContent()).toContain("another tab");
+    expect(await first.page.getByRole("alert").isVisible()).toBe(false);
+  });
+
+  test("a schedule of 10,000 rows opens, is typed into and saved", async () => {
+    const watched = await openPage();
+    const rows = Array.from({ length: 10_000 }, (_, row) => [
+      "Job A",
+      `D${row}`,
+      1,
+      "sliding door",
+      "8'-0\"",
+      84,
+    ]);
+    await watched.longestTask();
+    const heading = ["Job", "Mark", "Qty", "Type", "Width", "Height"];
+    await choose(watched, asFile("Long.xlsx", workbook("Long.xlsx", [heading, ...rows])));
+    await expect(until(() => status(watched), "Opened Long.xlsx.")).resolves.toBe(true);
+    const opening = await watched.longestTask();
+    await typeInColumnA(watched, 4, "typed");
+    const typing = await watched.longestTask();
+    const saved = snapshotOf(await save(watched));
+    const saving = await watched.longestTask();
+    console.log(
+      `10,000 rows, longest task: opening ${opening} ms, typing ${typing} ms, saving ${saving} ms`,
+    );
+    expect(cellOf(saved, 3, 0)?.value).toBe("typed");
+    expect(cellOf(saved, 10_000, 1)?.value).toBe("D9999");
+  }, 120_000);
+});
+
+const officeAddress = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
+
+describe("the Excel page becomes the embedded page", () => {
+  test.each<[string, string | null]>([
+    ["when Office.js cannot be had", null],
+    ["when Office.js answers that it is in no host", officeSaying("null")],
+    ["when it is in another program than Excel", officeSaying(`"Word"`)],
+    ["when the script holds nothing", ""],
+  ])("%s", async (_, script) => {
+    const watched = await openPage({ otherHosts: { [officeAddress]: script } }, "/taskpane.html");
+    expect(cellOf(snapshotOf(await save(watched)), 1, 0)?.value).toBe("Job");
+  });
+});
+
+function officeSaying(host: string): string {
+  return `globalThis.Office = { HostType: { Excel: "Excel" }, onReady: () => Promise.resolve({ host: ${host} }) };`;
+}
+
+/** Whether `look` comes to be `wanted` within some seconds. */
+async function until(look: () => Promise<string | null>, wanted: string): Promise<boolean> {
+  for (let tries = 0; tries < 100; tries++) {
+    if ((await look()) === wanted) return true;
+    await new Promise((resolve) => setTimeout(resolve, 200));
+  }
+  return false;
+}

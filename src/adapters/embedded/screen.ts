@@ -24,7 +24,7 @@ import tableWords from "@univerjs/sheets-table-ui/locale/en-US";
 import { UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
 import sheetsUiWords from "@univerjs/sheets-ui/locale/en-US";
 import { defaultTheme } from "@univerjs/themes";
-import { ThemeSwitcherService, UniverUIPlugin } from "@univerjs/ui";
+import { ILayoutService, ThemeSwitcherService, UniverUIPlugin } from "@univerjs/ui";
 import uiWords from "@univerjs/ui/locale/en-US";
 import "@univerjs/design/lib/index.css";
 import "@univerjs/ui/lib/index.css";
@@ -49,6 +49,8 @@ export type GridScreen = {
   readonly setDark: (dark: boolean) => void;
   /** Works out anew every cell that uses one of the functions. */
   readonly recalculate: () => void;
+  /** Gives the keyboard to the grid. */
+  readonly focus: () => void;
   readonly dispose: () => void;
 };
 
@@ -101,6 +103,7 @@ export function openScreen(
     workbook,
     setDark: (next) => engine.injector.get(ThemeService).setDarkMode(next),
     recalculate: () => recalculateFunctions(engine, functions),
+    focus: () => engine.injector.get(ILayoutService).focus(),
     dispose: () => engine.univer.dispose(),
   };
 }

@@ -130,6 +130,12 @@ function changedSheets({ id, params }: ICommandInfo): readonly string[] {
   return [];
 }
 
+/** The grid's cell editor is a document of its own, and changes as the selection moves. */
+function isOfEditor(engine: Engine, params: object | undefined): boolean {
+  const { unitId } = (params ?? {}) as { readonly unitId?: unknown };
+  return typeof unitId === "string" && unitId !== openGridWorkbook(engine).getUnitId();
+}
+
 /** The cells that are selected on the active sheet, or `null` before any are. */
 export function selectedCells(engine: Engine): Selection | null {
   const book = openGridWorkbook(engine);
@@ -155,8 +161,8 @@ export function selectedCells(engine: Engine): Selection | null {
  * `typed` is false for results that the grid worked out by itself.
  */
 export function watchEverything(engine: Engine, onChange: (typed: boolean) => void): () => void {
-  const listener = engine.commands.onCommandExecuted(({ type, id }, options) => {
-    if (type !== CommandType.MUTATION) return;
+  const listener = engine.commands.onCommandExecuted(({ type, id, params }, options) => {
+    if (type !== CommandType.MUTATION || isOfEditor(engine, params)) return;
     const isOwnWork = options?.onlyLocal === true || id.startsWith("formula.mutation.");
     if (!isOwnWork) onChange(true);
     else if (id === SetFormulaCalculationResultMutation.id) onChange(false);

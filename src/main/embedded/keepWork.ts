@@ -4,7 +4,10 @@ import { openKept, type KeptWorkbook } from "../../adapters/embedded/keeping";
 import type { WorkbookSnapshot } from "../../workbook/snapshot";
 
 const name = "cribsheet";
-const pauseBeforeKeeping = 800;
+/** In milliseconds. A large workbook takes longer to look at, and is looked at less often. */
+const shortestPause = 60;
+const longestPause = 2000;
+const pausePerLook = 10;
 
 export type Keeping = {
   /** Whether anything changed since the workbook was opened from a file or saved to one. */
@@ -52,7 +55,7 @@ const isOnlyPage = (): Promise<boolean> =>
     });
   });
 
-/** Keeps `workbook` a moment after each change, and at once when the page is left. */
+/** Keeps `workbook` a moment after each change; who leaves before that is asked to wait. */
 export function keepWhileChanging(
   workbook: EmbeddedWorkbook,
   kept: KeptWorkbook,
@@ -60,36 +63,48 @@ export function keepWhileChanging(
   say: (text: string) => void,
 ): Keeping {
   let changed = startsChanged;
+  let pause = shortestPause;
   let waiting: ReturnType<typeof setTimeout> | null = null;
+  let underWay = 0;
   const stopWaiting = (): void => {
     if (waiting !== null) clearTimeout(waiting);
     waiting = null;
   };
-  const keepNow = (): void => {
+  const keepNow = async (): Promise<void> => {
     stopWaiting();
-    const snapshot: WorkbookSnapshot = workbook.snapshot();
-    kept.keep(snapshot).catch(() => {
+    underWay += 1;
+    try {
+      const began = performance.now();
+      const snapshot: WorkbookSnapshot = workbook.snapshot();
+      const took = performance.now() - began;
+      pause = Math.min(longestPause, Math.max(shortestPause, took * pausePerLook));
+      await kept.keep(snapshot);
+    } catch {
       say("Not kept in this browser: save your work as a file.");
-    });
+    } finally {
+      underWay -= 1;
+    }
   };
   workbook.watchAll((typed) => {
     changed ||= typed;
     // A result that comes in by itself is not worth keeping unless something is kept anyway.
     if (!typed && !changed) return;
     stopWaiting();
-    waiting = setTimeout(keepNow, pauseBeforeKeeping);
+    waiting = setTimeout(() => void keepNow(), pause);
   });
   document.addEventListener("visibilitychange", () => {
-    if (document.visibilityState === "hidden" && waiting !== null) keepNow();
+    if (document.visibilityState === "hidden" && waiting !== null) void keepNow();
   });
-  window.addEventListener("pagehide", () => {
-    if (waiting !== null) keepNow();
+  window.addEventListener("beforeunload", (event) => {
+    if (waiting === null && underWay === 0) return;
+    event.preventDefault();
+    void keepNow();
   });
   return {
     isChanged: () => changed,
     savedToFile: () => {
       changed = false;
-      keepNow();
+      void keepNow();
     },
     forget: () => {
       changed = false;

@@ -32,7 +32,42 @@ export async function openEmbedded(body: HTMLElement, files: LoadFiles): Promise
   await connect(screen.workbook, screen.recalculate);
   mountEmbeddedPane(page.pane, screen.workbook, dark);
   connectFiles(page, screen, keeping, files);
+  moveByKey(body, page, screen);
   return screen;
+}
+
+/**
+ * F6 goes from the spreadsheet to the pane, to the bar, and to the spreadsheet again. Tab cannot: in
+ * a spreadsheet it goes to the next cell.
+ */
+function moveByKey(body: HTMLElement, page: PageParts, screen: GridScreen): void {
+  const intoGrid = (): void => {
+    page.showPart("grid");
+    screen.focus();
+  };
+  const intoPane = (): void => {
+    page.showPart("pane");
+    const first = page.pane.querySelector<HTMLElement>(
+      "button:enabled, input:enabled, select:enabled, a[href], [tabindex='0']",
+    );
+    (first ?? page.pane).focus();
+  };
+  const intoBar = (): void => page.open.focus();
+  body.addEventListener(
+    "keydown",
+    (event) => {
+      if (event.key !== "F6") return;
+      event.preventDefault();
+      event.stopPropagation();
+      const at = document.activeElement;
+      const here = [page.grid, page.pane].findIndex((part) => part.contains(at));
+      const order = [intoGrid, intoPane, intoBar];
+      const next =
+        (order.length + (here < 0 ? 2 : here) + (event.shiftKey ? -1 : 1)) % order.length;
+      order[next]?.();
+    },
+    true,
+  );
 }
 
 /** Open, save, start over, and a file dropped on the page. */

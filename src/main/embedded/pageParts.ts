@@ -1,5 +1,7 @@
 /** The parts of the embedded page: a slim bar, the spreadsheet, the pane and the line between them. */
 
+export type PagePart = "grid" | "pane";
+
 export type PageParts = {
   readonly grid: HTMLElement;
   readonly pane: HTMLElement;
@@ -7,6 +9,8 @@ export type PageParts = {
   readonly save: HTMLButtonElement;
   readonly startOver: HTMLButtonElement;
   readonly file: HTMLInputElement;
+  /** On a narrow page, shows the one part and hides the other. */
+  readonly showPart: (part: PagePart) => void;
   readonly setName: (name: string) => void;
   /** Says something in passing; a screen reader says it too. */
   readonly say: (text: string) => void;
@@ -33,15 +37,20 @@ export function buildPage(body: HTMLElement): PageParts {
   const file = element("input", { type: "file", accept: ".xlsx,.csv", hidden: true });
   const bar = element("header", { className: "page-bar" });
   const grid = element("main", { className: "page-grid" }, { "aria-label": "Spreadsheet" });
-  const pane = element("aside", { className: "page-pane" }, { "aria-label": "Cribsheet" });
+  const pane = element(
+    "aside",
+    { className: "page-pane", tabIndex: -1 },
+    { "aria-label": "Cribsheet" },
+  );
+  const parts = partSwitch(body);
   const between = paneDivider(body);
   const warning = element("div", { className: "page-warning", hidden: true }, { role: "alert" });
-  const parts = element("div", { className: "page-parts" });
-  parts.append(grid, between, pane);
-  bar.append(name, status, partSwitch(body), open, save, startOver, file);
+  const both = element("div", { className: "page-parts" });
+  both.append(grid, between, pane);
+  bar.append(name, status, parts.buttons, open, save, startOver, file);
   body.classList.add("page");
-  body.dataset["part"] = "grid";
-  body.append(bar, warning, parts, element("div", { className: "page-drop" }));
+  parts.show("grid");
+  body.append(bar, warning, both, element("div", { className: "page-drop" }));
   return {
     grid,
     pane,
@@ -49,6 +58,7 @@ export function buildPage(body: HTMLElement): PageParts {
     save,
     startOver,
     file,
+    showPart: parts.show,
     setName: (text) => {
       name.textContent = text === "" ? "Cribsheet" : text;
       document.title = text === "" ? "Cribsheet" : `${text} · Cribsheet`;
@@ -69,7 +79,10 @@ export function buildPage(body: HTMLElement): PageParts {
 }
 
 /** On a narrow page only one of the two parts shows; these two buttons choose. */
-function partSwitch(body: HTMLElement): HTMLElement {
+function partSwitch(body: HTMLElement): {
+  readonly buttons: HTMLElement;
+  readonly show: (part: PagePart) => void;
+} {
   const group = element(
     "div",
     { className: "page-switch" },
@@ -79,17 +92,16 @@ function partSwitch(body: HTMLElement): HTMLElement {
     ["grid", "Spreadsheet"],
     ["pane", "Cribsheet"],
   ] as const;
-  const buttons = choices.map(([part, text]) => {
-    const choice = button(text);
-    choice.setAttribute("aria-pressed", String(part === "grid"));
-    choice.addEventListener("click", () => {
-      body.dataset["part"] = part;
-      for (const each of buttons) each.setAttribute("aria-pressed", String(each === choice));
-    });
-    return choice;
-  });
-  group.append(...buttons);
-  return group;
+  const buttons = choices.map(([part, text]) => ({ part, choice: button(text) }));
+  const show = (shown: PagePart): void => {
+    body.dataset["part"] = shown;
+    for (const { part, choice } of buttons) {
+      choice.setAttribute("aria-pressed", String(part === shown));
+    }
+  };
+  for (const { part, choice } of buttons) choice.addEventListener("click", () => show(part));
+  group.append(...buttons.map(({ choice }) => choice));
+  return { buttons: group, show };
 }
 
 const narrowestPane = 320;
