@@ -1,8 +1,8 @@
 /** What the kit book has to say about an opening, for the crew: its order of work first. */
 import { isFormulaError } from "../formulas/value";
 import type { FindingLevel } from "../base/finding";
-import { messageText, slotText, type ShowLength } from "../takeoff/describe";
-import { valuesOf, type Take } from "../takeoff/take";
+import { messageText, valueText, type ShowLength } from "../takeoff/describe";
+import { openingAt, valuesOf, type Take } from "../takeoff/take";
 import { isTrue } from "../takeoff/truth";
 
 export type OpeningNote = { readonly level: FindingLevel; readonly text: string };
@@ -22,11 +22,14 @@ export function openingNotes(take: Take, row: number, show: ShowLength): readonl
 /** Fields of every opening that are said elsewhere, or that no one on site needs. */
 const saidElsewhere: ReadonlySet<string> = new Set(["job", "mark", "quantity", "type"]);
 
-/** The schedule's own sizes and words for an opening, as `Width 8'-0"`; blanks are left out. */
+/**
+ * The schedule's own sizes and words for an opening, as `Width 8'-0"`; blanks are left out. They
+ * come from the opening itself: a take has only the fields that its kit book reads.
+ */
 export const openingWords = (take: Take, row: number, show: ShowLength): readonly string[] =>
-  take.type.slots.flatMap(({ name, label }, slot): string[] => {
+  take.type.slots.flatMap(({ name, label, kind }, slot): string[] => {
     const isSize = take.type.sizes.some((size) => size.slot === slot);
     if (isSize || saidElsewhere.has(name)) return [];
-    const text = slotText(take, slot, row, show);
+    const text = valueText(openingAt(take, row).fields[name] ?? null, kind, show);
     return text === "blank" ? [] : [`${label} ${text}`];
   });

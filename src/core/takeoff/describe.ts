@@ -1,20 +1,27 @@
 /** Values and rows of the kit book in words, as a finding or a reason shows them. */
 import { inches, type Inches } from "../base/units";
-import { isFormulaError } from "../formulas/value";
-import type { MessagePiece, RowSource } from "../kitbook/kitBook";
+import { isFormulaError, type FormulaValue } from "../formulas/value";
+import type { MessagePiece, OpeningType, RowSource } from "../kitbook/kitBook";
 import { valueAt, type Take } from "./take";
 
 /** Writes a length in the user's own style, such as `7'-0 1/2"`. */
 export type ShowLength = (length: Inches) => string;
 
-/** The value in a slot as a person reads it: lengths in the user's style, yes and no, blanks as `blank`. */
-export function slotText(take: Take, slot: number, row: number, show: ShowLength): string {
-  const value = valueAt(take, slot, row);
+/** The value in a slot as a person reads it; see `valueText`. */
+export const slotText = (take: Take, slot: number, row: number, show: ShowLength): string =>
+  valueText(valueAt(take, slot, row), take.type.slots[slot]?.kind ?? "found", show);
+
+/** A value as a person reads it: lengths in the user's style, yes and no, blanks as `blank`. */
+export function valueText(
+  value: FormulaValue,
+  kind: OpeningType["slots"][number]["kind"],
+  show: ShowLength,
+): string {
   if (isFormulaError(value)) return value.code === "missing" ? "blank" : value.message;
   if (value === null || value === "") return "blank";
   if (typeof value === "boolean") return value ? "yes" : "no";
   if (typeof value === "string") return value;
-  return take.type.slots[slot]?.kind === "length" ? show(inches(value)) : numberText(value);
+  return kind === "length" ? show(inches(value)) : numberText(value);
 }
 
 /** A number without the tail that binary fractions leave: 0.30000000000000004 is `0.3`. */

@@ -19,6 +19,7 @@ export type OpeningWords = {
   readonly tailRun?: CellValue;
   readonly transom?: CellValue;
   readonly floor?: CellValue;
+  readonly hand?: CellValue;
 };
 
 /** The headings that `scheduleRow` fills. */
@@ -34,6 +35,7 @@ export const scheduleHeadings = [
   "Tail run",
   "Transom",
   "Floor",
+  "Hand",
 ];
 
 export const showLength = (length: Inches): string =>
@@ -54,6 +56,7 @@ export function scheduleRow(sizes: string, words: OpeningWords = {}): readonly C
     words.tailRun ?? null,
     words.transom ?? null,
     words.floor === undefined ? "concrete" : words.floor,
+    words.hand ?? null,
   ];
 }
 
