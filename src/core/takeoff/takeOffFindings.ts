@@ -5,7 +5,7 @@ export const takeOffFindings = {
   "size-missing": {
     level: "stop",
     says: "Not counted: {error}.",
-    todo: "Type it in the schedule; the kit book needs it ({formula}).",
+    todo: "Type it in the schedule: the kit book needs it for this opening type.",
   },
   "not-in-chart": {
     level: "stop",
