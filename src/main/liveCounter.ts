@@ -4,14 +4,12 @@
  */
 import { readInputs, type Inputs } from "../app/inputs";
 import { openingCounter, type OpeningCounter } from "../app/oneOpening";
-import { defaultSettings, readSettings, type Settings } from "../app/settings";
-import { starterItems } from "../core/kitbook/starter/items";
-import { starterKitBook } from "../core/kitbook/starter/starterKitBook";
+import { readSettings, type Settings } from "../app/settings";
 import type { Workbook, WorkbookChange } from "../workbook/workbook";
 
 export type LiveCounter = {
-  /** The counter as of now; by the starter kit book until the workbook has been read. */
-  readonly counter: () => OpeningCounter;
+  /** The counter as of now; `null` while the workbook could not be read. */
+  readonly counter: () => OpeningCounter | null;
   readonly stop: () => Promise<void>;
 };
 
@@ -20,8 +18,8 @@ const pause = 400;
 
 /** Calls `onNew` each time that answers may have changed. */
 export async function liveCounter(workbook: Workbook, onNew: () => void): Promise<LiveCounter> {
-  let counter = openingCounter(starterInputs, defaultSettings);
-  let basis = basisOf(starterInputs, defaultSettings);
+  let counter: OpeningCounter | null = null;
+  let basis = "";
   let schedules: ReadonlySet<string> = new Set();
   let timer: ReturnType<typeof setTimeout> | null = null;
 
@@ -58,20 +56,6 @@ export async function liveCounter(workbook: Workbook, onNew: () => void): Promis
     },
   };
 }
-
-const starterInputs: Inputs = {
-  readings: [],
-  schedules: [],
-  source: null,
-  sources: [],
-  scheduleSources: [],
-  kitBook: starterKitBook,
-  hasOwnKitBook: false,
-  items: starterItems,
-  hasOwnItems: false,
-  hasItemsSheet: false,
-  findings: [],
-};
 
 /** What the answers hang on, as text to compare. */
 const basisOf = ({ kitBook, items, schedules }: Inputs, settings: Settings): string =>

@@ -10,7 +10,7 @@ import {
   type IStyleData,
   type Workbook as GridWorkbook,
 } from "@univerjs/core";
-import { places } from "./sheetReading";
+import { places } from "./cellRows";
 
 type DressCellsParams = {
   readonly unitId: string;

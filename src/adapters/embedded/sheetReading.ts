@@ -10,10 +10,9 @@ import { FormulaDataModel, LexerTreeBuilder } from "@univerjs/engine-formula";
 import type { Block, CellValue } from "../../core/base/cell";
 import { isDateFormat } from "../../workbook/dateFormats";
 import type { TypedCell } from "../../workbook/fingerprint";
+import { places, type CellRows } from "./cellRows";
 import { cellValue } from "./cells";
 import type { Engine } from "./engine";
-
-type CellRows = Readonly<Record<number, Readonly<Record<number, Nullable<ICellData>>> | undefined>>;
 
 /** Rows and columns from zero, both ends included. */
 export type Area = {
@@ -131,15 +130,6 @@ export function readBlock(reading: SheetReading, sheet: string, area: Area | nul
     ),
   );
   return { sheet, row: firstRow, column: firstColumn, rows };
-}
-
-/** Each place that has a cell, in row order. */
-export function* places(
-  cells: Readonly<Record<number, Readonly<Record<number, unknown>> | undefined>>,
-): Generator<readonly [row: number, column: number]> {
-  for (const row of Object.keys(cells)) {
-    for (const column of Object.keys(cells[Number(row)] ?? {})) yield [Number(row), Number(column)];
-  }
 }
 
 function usedArea(

@@ -22,6 +22,7 @@ import {
 import { withOtherNames, type OtherNames } from "../../workbook/formulaNames";
 import type { SheetSnapshot } from "../../workbook/snapshot";
 import { freeTableName } from "../../workbook/tableNames";
+import { places } from "./cellRows";
 import { DressCellsMutation } from "./dressCells";
 import type { Engine } from "./engine";
 import { defaultColumnWidth, defaultRowHeight, recordOf, type GridSheet } from "./gridSheet";
@@ -34,7 +35,7 @@ import {
   tablesOf,
   type SheetIds,
 } from "./sheetParts";
-import { places, readSheet, type SheetReading } from "./sheetReading";
+import { readSheet, type SheetReading } from "./sheetReading";
 import { reversed, step, type Step } from "./steps";
 import type { GridStyles } from "./styles";
 

@@ -23,7 +23,7 @@ import {
 import type { CellValue } from "../../core/base/cell";
 import type { Result } from "../../core/base/result";
 import type { Engine } from "./engine";
-import { places } from "./sheetReading";
+import { places } from "./cellRows";
 import { execute } from "./steps";
 
 /** What a cell gives a function: one value, or the rows of a range. A cell alone is its value. */

@@ -15,7 +15,7 @@ export type GridFunctions = {
 
 /** The functions; until they are connected they have no answer. */
 export function gridFunctions(): GridFunctions {
-  let counter: (() => OpeningCounter) | null = null;
+  let counter: () => OpeningCounter | null = () => null;
   const functions = functionTable.map((each): GridFunction => ({
     ...each,
     name: `${namespace}.${each.name}`,

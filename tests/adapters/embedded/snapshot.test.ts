@@ -1,26 +1,14 @@
 import { afterAll, describe, expect, test } from "@jest/globals";
 import { embeddedWorkbook } from "../../../src/adapters/embedded/embeddedWorkbook";
 import { openGridWorkbook, startEngine } from "../../../src/adapters/embedded/engine";
+import { blankSheet } from "../../../src/workbook/blankSheet";
 import type { SheetSnapshot, WorkbookSnapshot } from "../../../src/workbook/snapshot";
 
 const engine = startEngine();
 afterAll(() => engine.univer.dispose());
 
 const sheet = (name: string, more: Partial<SheetSnapshot>): SheetSnapshot => ({
-  name,
-  visible: true,
-  isProtected: false,
-  mark: null,
-  written: null,
-  rows: [],
-  columnWidths: [],
-  rowHeights: [],
-  frozenRows: 0,
-  frozenColumns: 0,
-  merges: [],
-  tables: [],
-  choices: [],
-  print: null,
+  ...blankSheet(name),
   ...more,
 });
 
