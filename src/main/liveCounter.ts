@@ -16,29 +16,35 @@ export type LiveCounter = {
 /** Long enough for a person to go on typing, short enough not to be noticed. */
 const pause = 400;
 
-/** Calls `onNew` each time that answers may have changed. */
+/** Reads the workbook, and calls `onNew` each time after that when answers may have changed. */
 export async function liveCounter(workbook: Workbook, onNew: () => void): Promise<LiveCounter> {
   let counter: OpeningCounter | null = null;
   let basis = "";
   let schedules: ReadonlySet<string> = new Set();
   let timer: ReturnType<typeof setTimeout> | null = null;
 
-  const read = async (): Promise<void> => {
+  /** Whether answers may be others than before. */
+  const read = async (): Promise<boolean> => {
     const settings = await readSettings(workbook);
     const inputs = await readInputs(workbook, settings);
-    if (!inputs.ok) return;
+    if (!inputs.ok) return false;
     schedules = new Set(inputs.value.readings.map(({ schedule }) => schedule.sheet));
     const next = basisOf(inputs.value, settings);
-    if (next === basis) return;
+    if (next === basis) return false;
     basis = next;
     counter = openingCounter(inputs.value, settings);
-    onNew();
+    return true;
   };
   const readSoon = (): void => {
     if (timer !== null) clearTimeout(timer);
     timer = setTimeout(() => {
-      // A host that cannot be read now is read at the next change; the answers stay as they are.
-      read().catch(() => undefined);
+      read().then(
+        (isNew) => {
+          if (isNew) onNew();
+        },
+        // A host that cannot be read now is read at the next change; the answers stay as they are.
+        () => undefined,
+      );
     }, pause);
   };
   const stopWatching = await workbook.watch((change: WorkbookChange) => {

@@ -1,11 +1,5 @@
 /** Reads the cells of one sheet of the grid: values with their exact types, spilled ones included. */
-import type {
-  ICellData,
-  IStyleData,
-  Nullable,
-  Workbook as GridWorkbook,
-  Worksheet,
-} from "@univerjs/core";
+import type { IStyleData, Nullable, Workbook as GridWorkbook, Worksheet } from "@univerjs/core";
 import { FormulaDataModel, LexerTreeBuilder } from "@univerjs/engine-formula";
 import type { Block, CellValue } from "../../core/base/cell";
 import { isDateFormat } from "../../workbook/dateFormats";

@@ -19,7 +19,10 @@ export function gridFunctions(): GridFunctions {
   const functions = functionTable.map((each): GridFunction => ({
     ...each,
     name: `${namespace}.${each.name}`,
-    run: (inputs) => (counter === null ? err(notYet) : each.run(inputs, counter())),
+    run: (inputs) => {
+      const now = counter();
+      return now === null ? err(notYet) : each.run(inputs, now);
+    },
   }));
   return {
     functions,
