@@ -68,6 +68,8 @@ export type FakeHost = {
   /** Sets the faults to come and starts counting anew. */
   readonly failWith: (faults: Faults) => void;
   readonly actions: () => number;
+  /** How often the whole workbook was calculated on request. */
+  readonly calculations: () => number;
   /** From here on the workbook is closed. */
   readonly close: () => void;
   /** A person begins to type into a cell, and leaves it. */
@@ -189,6 +191,7 @@ export function fakeHost(book: FakeBook, library: OfficeExtensionModel): FakeHos
       requests.length = 0;
     },
     actions: () => actions,
+    calculations: () => world.calculations,
     close: () => (closed = true),
     beginEdit: () => {
       const pending: { end: () => void } = { end: () => undefined };

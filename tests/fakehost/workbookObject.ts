@@ -35,7 +35,9 @@ export function workbookObject(world: World): HostObject {
           call: {
             suspendApiCalculationUntilNextSync: quiet,
             suspendScreenUpdatingUntilNextSync: quiet,
-            calculate: quiet,
+            calculate: () => {
+              world.calculations++;
+            },
           },
         }),
     },

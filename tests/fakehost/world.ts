@@ -26,9 +26,16 @@ export type World = {
   readonly listening: Set<EventKind>;
   /** What happened and was not yet told. */
   readonly events: HostEvent[];
+  /** How often the whole workbook was calculated on request. */
+  calculations: number;
 };
 
-export const newWorld = (book: FakeBook): World => ({ book, listening: new Set(), events: [] });
+export const newWorld = (book: FakeBook): World => ({
+  book,
+  listening: new Set(),
+  events: [],
+  calculations: 0,
+});
 
 /** Notes an event for those who listen. */
 export function tell(world: World, kind: EventKind, sheet: FakeSheet, area?: Area): void {

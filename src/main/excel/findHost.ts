@@ -3,33 +3,46 @@
  * answers with another host, or (with a stale address, or blocked) not at all.
  */
 
+/** Milliseconds. */
 const longestWait = 8000;
 
 /** `"none"` for every other host, for no answer, and for an Office.js that did not load. */
-export async function findHost(): Promise<"excel" | "none"> {
-  const answer = await Promise.race([askOffice(), after(longestWait)]);
-  return answer;
+export async function findHost(patience = longestWait): Promise<"excel" | "none"> {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const silence = new Promise<"none">((resolve) => {
+    timer = setTimeout(() => resolve("none"), patience);
+  });
+  try {
+    return await Promise.race([askOffice(), silence]);
+  } finally {
+    clearTimeout(timer);
+  }
 }
 
 async function askOffice(): Promise<"excel" | "none"> {
   if (!(await officeLoaded())) return "none";
-  const { host } = await Office.onReady();
-  // Office.js knows more hosts than its types do: outside any host it answers null.
-  return (host as Office.HostType | null) === Office.HostType.Excel ? "excel" : "none";
+  try {
+    const { host } = await Office.onReady();
+    // Office.js knows more hosts than its types do: outside any host it answers null.
+    return (host as Office.HostType | null) === Office.HostType.Excel ? "excel" : "none";
+  } catch {
+    // Half-loaded or in a host it does not know: no place for the pane either.
+    return "none";
+  }
 }
 
 /** Waits for the script that the page asks for; `false` when it cannot be had. */
 function officeLoaded(): Promise<boolean> {
   const isThere = (): boolean => "Office" in globalThis;
   const script = document.getElementById("office");
-  if (isThere() || script === null) return Promise.resolve(isThere());
+  // Once the page is complete every script of it has come, or failed before anyone listened.
+  if (isThere() || script === null || document.readyState === "complete") {
+    return Promise.resolve(isThere());
+  }
   return new Promise((resolve) => {
-    script.addEventListener("load", () => resolve(isThere()));
-    script.addEventListener("error", () => resolve(false));
+    const answer = (): void => resolve(isThere());
+    script.addEventListener("load", answer);
+    script.addEventListener("error", answer);
+    window.addEventListener("load", answer);
   });
 }
-
-const after = (milliseconds: number): Promise<"none"> =>
-  new Promise((resolve) => {
-    setTimeout(() => resolve("none"), milliseconds);
-  });

@@ -3,8 +3,13 @@ import { findHost } from "./findHost";
 
 void (async () => {
   const host = await findHost();
-  if (host === "excel") return;
-  document.getElementById("pane")?.remove();
+  const pane = document.getElementById("pane");
+  if (host === "excel" && pane !== null) {
+    const { openExcel } = await import(/* webpackChunkName: "excel" */ "./openExcel");
+    await openExcel(pane);
+    return;
+  }
+  pane?.remove();
   const [{ openEmbedded }, { loadLocalFiles }] = await Promise.all([
     import(/* webpackChunkName: "page" */ "../embedded/openEmbedded"),
     import(/* webpackChunkName: "page" */ "../embedded/loadLocalFiles"),

@@ -1,0 +1,49 @@
+/** The ribbon's commands. The manifest names them by the same ids. */
+import { takeOffActiveSheet, type ActiveSheetOutcome } from "../../app/takeOffActiveSheet";
+import type { Workbook } from "../../workbook/workbook";
+
+type CommandEvent = Office.AddinCommands.Event;
+
+/** Excel waits for each command to be told that it is done, whatever came of it. */
+export function associateCommands(workbook: Promise<Workbook>, say: (text: string) => void): void {
+  Office.actions.associate("takeOffActiveSheet", (event: CommandEvent) => {
+    void takeOff(workbook, say).finally(() => event.completed());
+  });
+}
+
+async function takeOff(workbook: Promise<Workbook>, say: (text: string) => void): Promise<void> {
+  try {
+    const open = await workbook;
+    const outcome = await takeOffActiveSheet(open);
+    say(outcomeWords(outcome));
+    if (outcome.kind !== "written" || !outcome.isComplete) await Office.addin.showAsTaskpane();
+    const [first] = outcome.kind === "written" ? outcome.sheets : [];
+    if (first !== undefined) await open.goTo({ sheet: first.name, row: 0, column: 0 });
+  } catch (error) {
+    say(`That did not work, and nothing was changed. ${String(error)}`);
+    await Office.addin.showAsTaskpane();
+  }
+}
+
+/** What a command came to, in a sentence or two. */
+export function outcomeWords(outcome: ActiveSheetOutcome): string {
+  switch (outcome.kind) {
+    case "written": {
+      const names = outcome.sheets.map(({ name }) => `“${name}”`).join(", ");
+      const kept = outcome.sheets.flatMap(({ keptAs }) => (keptAs === null ? [] : [`“${keptAs}”`]));
+      return [
+        `Wrote ${names}.`,
+        kept.length === 0
+          ? ""
+          : `What you typed on the sheets before is kept on ${kept.join(", ")}.`,
+        outcome.isComplete ? "" : "Not everything could be counted: see what to mend below.",
+      ]
+        .filter((sentence) => sentence !== "")
+        .join(" ");
+    }
+    case "no-schedule":
+      return `“${outcome.sheet}” holds no openings that could be counted. Go to the sheet with the schedule and try again.`;
+    case "refused":
+      return outcome.fault.message;
+  }
+}
