@@ -102,7 +102,8 @@ export default function webpackConfig(env = {}, { mode = "production" } = {}) {
           embedded: { most: 300_000, then: [] },
         },
         gridPackages,
-        isProduction,
+        // What is built for tests is not served to anyone, and must be there to be tested.
+        isProduction && !env.rig,
       ),
     ],
     performance: { hints: false },
