@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "@jest/globals";
+import { cellText } from "../../../src/core/base/cell";
 import { applyChanges } from "../../../src/core/bookcheck/applyChanges";
 import { compareBooks, type RowChange } from "../../../src/core/bookcheck/compareBooks";
 import { kitBookSections, type KitBookRows } from "../../../src/core/kitbook/rows";
@@ -12,7 +13,7 @@ const between = (before: Notation, after: Notation): readonly string[] =>
 const brief = ({ section, kind, what, before, after, cells }: RowChange): string =>
   `${section} ${before ?? "-"}>${after ?? "-"} ${kind} ${what}${
     kind === "changed"
-      ? ` [${cells.map(({ column, before: old, after: now }) => `${column}: ${String(old.value)} > ${String(now.value)}`).join(", ")}]`
+      ? ` [${cells.map(({ column, before: old, after: now }) => `${column}: ${cellText(old.value)} > ${cellText(now.value)}`).join(", ")}]`
       : ""
   }`;
 

@@ -6,6 +6,9 @@ import { courseAt, line, same, type Course, type Domain } from "./profile";
 /** A course that is a number: a line, or a number that stays the same. */
 export type NumberCourse = { readonly slope: number; readonly atZero: number };
 
+/** The operands of an operation as numbers; `null` for one that is none. */
+export type Numbers = readonly (NumberCourse | null)[];
+
 /** The course as a number, read as a formula reads it; `null` for an error, a text and what is unclear. */
 export function numberCourse(course: Course | undefined, site: Site): NumberCourse | null {
   if (course === undefined || course.kind === "unclear") return null;

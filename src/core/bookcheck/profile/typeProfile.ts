@@ -1,5 +1,6 @@
 /** The profiles of an opening type's formulas along one field, all other fields being given. */
 import { normalName } from "../../formulas/names";
+import type { FormulaNode } from "../../formulas/tree";
 import { isFormulaError, type FormulaValue } from "../../formulas/value";
 import { isPieces } from "../../base/units";
 import { chartLookup } from "../../kitbook/chart";
@@ -20,6 +21,8 @@ import {
 } from "./profile";
 
 export type TypeProfiles = {
+  /** What a part of a formula comes to; `text` is the whole formula's. */
+  readonly ofNode: (text: string, node: FormulaNode) => Profile;
   /** What a formula of the type comes to. */
   readonly of: (formula: BookFormula) => Profile;
   /** The same, with an error wherever the answer is no whole number from zero up. */
@@ -68,6 +71,7 @@ export function typeProfiles(
   const of = ({ text, compiled }: BookFormula): Profile =>
     remember(text, () => nodeProfile(compiled.text, compiled.formula.tree, sight));
   return {
+    ofNode: (text, node) => nodeProfile(text, node, sight),
     of,
     ofCount: (formula) => combine([of(formula)], whole, domain),
     isAboveZero: (formula) => combine([of(formula)], aboveZero, domain),

@@ -1,0 +1,87 @@
+/** Rows of the parts and limits that never do anything. */
+import type {
+  CompiledLimit,
+  CompiledPart,
+  KitBook,
+  OpeningType,
+  RowSource,
+} from "../kitbook/kitBook";
+import { reachOf, type Reach } from "./neverFires";
+import { probeOpenings } from "./probeOpenings";
+import { eachAt, rowOutcomes, speaksAt } from "./rowOutcomes";
+
+/** Openings tried for each opening type. */
+export const triesForEachType = 600;
+
+export type IdleRow = {
+  readonly source: RowSource;
+  /** A part's item, or a limit's condition. */
+  readonly what: string;
+  /** The opening types that the row is for. */
+  readonly types: readonly string[];
+  /** Whether it is proven from the formulas; else it was only never seen in so many tries. */
+  readonly isProven: boolean;
+  readonly tries: number;
+};
+
+type Told = {
+  readonly source: RowSource;
+  readonly what: string;
+  readonly types: string[];
+  reach: Reach;
+  tries: number;
+};
+
+/** Parts that no opening needs and limits that never speak, in the book's order. */
+export function idleRows(book: KitBook): readonly IdleRow[] {
+  const rows = new Map<string, Told>();
+  for (const type of book.types) {
+    for (const { source, what, seen, row } of rowsOf(book, type)) {
+      const key = `${source.section} ${source.number}`;
+      const told = rows.get(key) ?? { source, what, types: [], reach: "never", tries: 0 };
+      rows.set(key, told);
+      told.types.push(type.name);
+      told.tries += triesForEachType;
+      if (told.reach === "can") continue;
+      const reach = seen ? "can" : reachOfRow(book, type, row);
+      // A row for several types is idle only where it is in all of them.
+      if (reach !== "never") told.reach = reach;
+    }
+  }
+  return [...rows.values()].flatMap(({ source, what, types, reach, tries }) =>
+    reach === "can" ? [] : [{ source, what, types, isProven: reach === "never", tries }],
+  );
+}
+
+type TriedRow = {
+  readonly source: RowSource;
+  readonly what: string;
+  readonly seen: boolean;
+  readonly row: CompiledPart | CompiledLimit;
+};
+
+function rowsOf(book: KitBook, type: OpeningType): readonly TriedRow[] {
+  const openings = probeOpenings(book, type, triesForEachType);
+  const outcomes = rowOutcomes(book, type, openings, () => "");
+  const isSeen = (does: (row: number) => boolean): boolean => openings.some((_, row) => does(row));
+  return [
+    ...outcomes.parts.map(({ column }) => ({
+      source: column.part.source,
+      what:
+        column.part.item.kind === "code" ? column.part.item.code : column.part.item.formula.text,
+      seen: isSeen((row) => eachAt(column, row) > 0),
+      row: column.part,
+    })),
+    ...outcomes.limits.map((limit) => ({
+      source: limit.limit.source,
+      what: limit.limit.when.text,
+      seen: isSeen((row) => speaksAt(limit, row)),
+      row: limit.limit,
+    })),
+  ];
+}
+
+const reachOfRow = (book: KitBook, type: OpeningType, row: CompiledPart | CompiledLimit): Reach =>
+  "quantity" in row
+    ? reachOf(book, type, row.when, row.quantity)
+    : reachOf(book, type, row.when, null);
