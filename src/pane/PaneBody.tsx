@@ -6,6 +6,7 @@ import type { Workbook, WorkbookFault } from "../workbook/workbook";
 import { PaneHead } from "./head/PaneHead";
 import { usePaneStyles } from "./Pane.styles";
 import { Notice } from "./parts/Notice";
+import { paneMark } from "./parts/useFocusOnAppear";
 import { hostFault } from "./state/hostFault";
 import { PaneContext, type PaneValue } from "./state/paneContext";
 import { useBroken } from "./state/useBroken";
@@ -50,7 +51,7 @@ export function PaneBody({ workbook }: { readonly workbook: Workbook }) {
   };
   return (
     <PaneContext value={value}>
-      <div className={styles.pane}>
+      <div className={styles.pane} {...{ [paneMark]: "" }}>
         <PaneHead onShowStops={showStops} />
         {fault === null ? null : (
           <div className={styles.notice}>

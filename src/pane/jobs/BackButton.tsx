@@ -4,7 +4,7 @@ import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
 const useStyles = makeStyles({
   back: {
     minWidth: 0,
-    marginLeft: `-${tokens.spacingHorizontalS}`,
+    marginLeft: "-8px",
     marginBottom: tokens.spacingVerticalXS,
   },
 });

@@ -10,10 +10,10 @@ import { usePane } from "../state/paneContext";
 
 const useStyles = makeStyles({
   figures: {
-    display: "grid",
-    gridTemplateColumns: "repeat(auto-fit, minmax(84px, auto))",
+    display: "flex",
+    flexWrap: "wrap",
     justifyContent: "space-between",
-    gap: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalM}`,
+    gap: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalS}`,
     margin: 0,
   },
   value: {

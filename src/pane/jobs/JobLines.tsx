@@ -13,7 +13,7 @@ import { Figures } from "./Figures";
 import { LineRow } from "./LineRow";
 import { searchLines } from "./searchLines";
 import { Uncounted } from "./Uncounted";
-import { useFocusOnAppear } from "./useFocus";
+import { useFocusOnAppear } from "../parts/useFocusOnAppear";
 
 const useStyles = makeStyles({
   figures: { padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM}` },

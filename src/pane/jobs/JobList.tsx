@@ -11,7 +11,7 @@ import { counted, weightText } from "../parts/quantities";
 import { usePane } from "../state/paneContext";
 import { doubtsOf } from "./doubts";
 import { Figures } from "./Figures";
-import { useFocusOnAppear } from "./useFocus";
+import { useFocusOnAppear } from "../parts/useFocusOnAppear";
 
 const useStyles = makeStyles({
   total: { padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM}` },

@@ -11,7 +11,7 @@ import { usePane } from "../state/paneContext";
 import { BackButton } from "./BackButton";
 import { PartReasons } from "./PartReasons";
 import { partGroups } from "./partGroups";
-import { useFocusOnAppear } from "./useFocus";
+import { useFocusOnAppear } from "../parts/useFocusOnAppear";
 
 const useStyles = makeStyles({
   sums: {

@@ -7,7 +7,7 @@ import type { MaterialLine } from "../../core/pricing/material";
 import { useSharedStyles } from "../parts/parts.styles";
 import { countText } from "../parts/quantities";
 import { usePane } from "../state/paneContext";
-import { useFocusOnAppear } from "./useFocus";
+import { useFocusOnAppear } from "../parts/useFocusOnAppear";
 
 const useStyles = makeStyles({
   line: {

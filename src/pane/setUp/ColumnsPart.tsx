@@ -19,7 +19,7 @@ const useStyles = makeStyles({
   columns: { display: "grid", gap: tokens.spacingVerticalXS },
   column: {
     display: "grid",
-    gridTemplateColumns: "minmax(84px, 2fr) 3fr",
+    gridTemplateColumns: "minmax(92px, 1fr) 2fr",
     alignItems: "center",
     gap: tokens.spacingHorizontalS,
   },

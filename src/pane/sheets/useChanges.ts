@@ -6,8 +6,11 @@ import { currencyIn } from "../../app/settings";
 import type { JobEstimate } from "../../core/estimate/estimate";
 import { usePane } from "../state/paneContext";
 
-/** The empty text while it is not known, and where none of the jobs was written before. */
-export function useChanges(jobs: readonly JobEstimate[]): string {
+/**
+ * The empty text while it is not known, and where none of the jobs was written before. What was
+ * written last is read again when `isWritten` turns.
+ */
+export function useChanges(jobs: readonly JobEstimate[], isWritten: boolean): string {
   const { workbook, state } = usePane();
   const { takeOff, settings } = state;
   const [before, setBefore] = useState<WrittenSummary | null>(null);
@@ -23,7 +26,7 @@ export function useChanges(jobs: readonly JobEstimate[]): string {
     return () => {
       isLeft = true;
     };
-  }, [workbook, takeOff]);
+  }, [workbook, takeOff, isWritten]);
   const currency = currencyIn(settings);
   return useMemo(
     () => changesSince(before, summaryOf(jobs, currency), currency),
