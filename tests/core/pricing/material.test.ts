@@ -3,6 +3,7 @@ import fc from "fast-check";
 import Big from "big.js";
 import type { CellValue } from "../../../src/core/base/cell";
 import { inches, pieces } from "../../../src/core/base/units";
+import { asCounted } from "../../../src/core/corrections/correctedLine";
 import { usDollar } from "../../../src/core/money/currency";
 import { checkItems, itemColumns, type ItemRow } from "../../../src/core/pricing/item";
 import { readItemUnit, unitsPerPiece } from "../../../src/core/pricing/itemUnit";
@@ -35,7 +36,7 @@ const line = (item: string, quantity: number, ...size: number[]): Line => ({
 });
 
 const price = (lines: readonly Line[], ...rows: string[]) =>
-  priceMaterial(lines, checkItems(rows.map(itemRow), usDollar).items);
+  priceMaterial(lines.map(asCounted), checkItems(rows.map(itemRow), usDollar).items);
 
 describe("a line", () => {
   test("costs what is to order, spares included, rounded once", () => {
