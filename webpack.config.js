@@ -4,6 +4,7 @@
  *
  *   npm run build                                  for the address in manifest.xml
  *   npm run build -- --env url=https://host/path/  for a web server of your own
+ *   npm run build -- --env url=… --env id=random   … with an id of your own (a GUID, or random)
  */
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
@@ -12,6 +13,7 @@ import CopyPlugin from "copy-webpack-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
 import HtmlPlugin from "html-webpack-plugin";
 import CssPlugin from "mini-css-extract-plugin";
+import TerserPlugin from "terser-webpack-plugin";
 import { FirstLoadBudget } from "./build/firstLoadBudget.js";
 import { FunctionsFile } from "./build/functionsFile.js";
 import { hostedManifest } from "./build/manifest.js";
@@ -22,8 +24,8 @@ const root = import.meta.dirname ?? path.dirname(new URL(import.meta.url).pathna
 const target = "es2022";
 
 /**
- * What may be set with `--env`: `url` is the address of the files once they are served; `key`,
- * `cert` and `ca` are certificate files for a server that Excel trusts; `port`.
+ * What may be set with `--env`: `url` is the address of the files once they are served, `id` the
+ * add-in's; `key`, `cert` and `ca` are certificate files for a server that Excel trusts; `port`.
  */
 export default function webpackConfig(env = {}, { mode = "production" } = {}) {
   const isProduction = mode === "production";
@@ -61,7 +63,20 @@ export default function webpackConfig(env = {}, { mode = "production" } = {}) {
       ],
     },
     optimization: {
-      minimizer: [new EsbuildPlugin({ target, css: true, legalComments: "none" })],
+      minimizer: [
+        // The pane is made as small as it can be; for the grid that would take minutes.
+        new TerserPlugin({
+          exclude: /grid/,
+          extractComments: false,
+          terserOptions: { ecma: 2020, format: { comments: false }, compress: { passes: 2 } },
+        }),
+        new EsbuildPlugin({
+          target,
+          css: true,
+          legalComments: "none",
+          include: [/grid/, /\.css$/],
+        }),
+      ],
       splitChunks: {
         cacheGroups: {
           // One file for the grid: its parts are never needed apart.
@@ -91,7 +106,8 @@ export default function webpackConfig(env = {}, { mode = "production" } = {}) {
           {
             from: "manifest.xml",
             noErrorOnMissing: true,
-            transform: (content) => hostedManifest(content.toString(), env.url),
+            transform: (content) =>
+              hostedManifest(content.toString(), { url: env.url, id: env.id }),
           },
         ],
       }),
