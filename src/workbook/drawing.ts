@@ -6,6 +6,7 @@
  * not calculate.
  */
 import type { CellValue, DateValue } from "../core/base/cell";
+import type { Picture } from "../core/base/picture";
 
 /** How a cell looks. `looks.ts` says what each means in fonts and fills. */
 export const lookNames = [
@@ -21,6 +22,8 @@ export const lookNames = [
   "warn",
   "note",
   "muted",
+  "label",
+  "labelTitle",
 ] as const;
 export type Look = (typeof lookNames)[number];
 
@@ -112,11 +115,32 @@ export type DrawnTable = {
   readonly lastColumn: number;
 };
 
+export const papers = ["letter", "a4"] as const;
+export type Paper = (typeof papers)[number];
+
+/** Inches from the edges of the paper to the cells. */
+export type Margins = {
+  readonly top: number;
+  readonly bottom: number;
+  readonly left: number;
+  readonly right: number;
+};
+
+/**
+ * A line drawing over the cells, its upper left corner at that of a cell. A host that cannot draw
+ * leaves it out: all that it says stands in the cells too.
+ */
+export type DrawnPicture = Picture & { readonly row: number; readonly column: number };
+
 export type PrintSetup = {
   readonly orientation: "portrait" | "landscape";
   /** The rows repeated on top of each page, from zero; absent for none. */
   readonly titleRows?: { readonly first: number; readonly last: number };
   readonly fitToOnePageWide: boolean;
+  /** The host's own paper where absent. */
+  readonly paper?: Paper;
+  /** The host's own margins where absent. */
+  readonly margins?: Margins;
   /** A page starts before each of these rows. */
   readonly breaksBefore: readonly number[];
   /** Tabs split it into left, middle and right; `{page}`, `{pages}`, `{date}` are filled (`printText.ts`). */
@@ -152,6 +176,8 @@ export type Drawing = {
   readonly frozenColumns: number;
   readonly tables: readonly DrawnTable[];
   readonly choices: readonly Choice[];
+  /** None where absent. */
+  readonly pictures?: readonly DrawnPicture[];
   readonly print: PrintSetup;
   /** What it carries on from the sheet that it replaces; none where absent. */
   readonly carried?: readonly CarriedCell[];

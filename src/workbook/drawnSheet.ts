@@ -44,6 +44,7 @@ export function drawnSheet(drawing: Drawing, name: string, table: StyleTable): S
     merges: drawing.rows.flatMap(({ cells }, row) => mergesOf(cells, row)),
     tables: drawing.tables,
     choices: drawing.choices,
+    ...(drawing.pictures === undefined ? {} : { pictures: drawing.pictures }),
     print: drawing.print,
   };
 }

@@ -28,6 +28,8 @@ export const lookStyles: Readonly<Record<Look, LookStyle>> = {
   warn: { ...plain, ink: "6B3A00", fill: "FFF1D6" },
   note: { ...plain, ink: "1F4E79", fill: "EAF2FA" },
   muted: { ...plain, ink: "57606A", lineBelow: "E3E6E4" },
+  label: { ...plain, size: 8 },
+  labelTitle: { ...plain, bold: true, size: 11 },
 };
 
 /** Spreadsheet format codes. */

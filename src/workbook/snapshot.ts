@@ -6,7 +6,7 @@
  * its last result, for readers that do not calculate.
  */
 import type { CellValue } from "../core/base/cell";
-import type { Choice, DrawnTable, PrintSetup, SheetMark } from "./drawing";
+import type { Choice, DrawnPicture, DrawnTable, PrintSetup, SheetMark } from "./drawing";
 
 export type LineStyle = {
   readonly weight: "thin" | "medium" | "thick";
@@ -75,6 +75,8 @@ export type SheetSnapshot = {
   readonly merges: readonly Merge[];
   readonly tables: readonly DrawnTable[];
   readonly choices: readonly Choice[];
+  /** Those that we drew; absent for none. */
+  readonly pictures?: readonly DrawnPicture[];
   readonly print: PrintSetup | null;
 };
 

@@ -9,6 +9,7 @@ import type { CellSnapshot, CellStyle, SheetSnapshot } from "../../workbook/snap
 import { freeTableName } from "../../workbook/tableNames";
 import { emptyFile } from "./emptyFile";
 import { noteBoxesXml, notesXml, type CellNote } from "./notes";
+import { putPictures } from "./drawnPictures";
 import { encode, neededText, type Parts } from "./parts";
 import { days1904 } from "./readCells";
 import { cutSheet } from "./readSheet";
@@ -150,8 +151,10 @@ function writeParts(
   };
   const tables = addTables(parts, path, sheet);
   const noteBoxes = addNotes(parts, path, sheet);
+  const drawing = putPictures(parts, path, more.drawing, sheet.pictures ?? []);
   const firstDay = readWorkbookPart(parts).startsIn1904 ? days1904 : 0;
-  const xml = sheetXml(sheet, { ...more, tables, noteBoxes, firstDay }, styleNumber);
+  const links = { ...more, tables, noteBoxes, drawing, firstDay };
+  const xml = sheetXml(sheet, links, styleNumber);
   writer.finish();
   parts.set(path, encode(xml));
 }

@@ -8,6 +8,8 @@ import { readChoices, type LinkedChoice } from "./readChoices";
 import { readCells, type CellContext } from "./readCells";
 import { readNotes } from "./notes";
 import { neededText, type Parts } from "./parts";
+import { readPaper } from "./paper";
+import { readPictures } from "./readPictures";
 import { relationshipsOf, type Relationship } from "./relationships";
 import { readTable } from "./tables";
 import type { SheetEntry } from "./workbookPart";
@@ -44,6 +46,10 @@ export function readSheet(
     .flatMap(({ target }) => readNotes(parts, target));
   const { choices, linkedChoices, others } = readChoices(root);
   const columns = childrenNamed(childNamed(root, "cols"), "col");
+  const drawn = linked
+    .filter(({ type }) => type === "drawing")
+    .map(({ target }) => readPictures(parts, target));
+  const pictures = drawn.flatMap((each) => each.pictures);
   return {
     sheet: {
       name: entry.name,
@@ -58,11 +64,12 @@ export function readSheet(
       merges: readMerges(root),
       tables: tablesOf(parts, linked),
       choices,
+      ...(pictures.length === 0 ? {} : { pictures }),
       print: readPrint(root, printTitles),
     },
     linkedChoices,
     leftOut: [
-      ...leftOutOf(root, linked),
+      ...leftOutOf(root, linked, drawn.filter((each) => each.others > 0).length),
       ...(hasHiddenRows || columns.some(({ attributes }) => isOn(attributes["hidden"]))
         ? ["hidden rows or columns"]
         : []),
@@ -155,6 +162,7 @@ function readPrint(root: XmlElement, printTitles: string): PrintSetup | null {
       ? {}
       : { titleRows: { first: Number(rows[1]) - 1, last: Number(rows[2]) - 1 } }),
     fitToOnePageWide: isFitted && fitToWidth === "1" && fitToHeight === "0",
+    ...readPaper(root),
     breaksBefore: childrenNamed(childNamed(root, "rowBreaks"), "brk").map(({ attributes }) =>
       Number(attributes["id"]),
     ),
@@ -164,13 +172,13 @@ function readPrint(root: XmlElement, printTitles: string): PrintSetup | null {
 }
 
 /** What a snapshot has no room for. */
-function leftOutOf(root: XmlElement, linked: readonly Relationship[]): string[] {
+function leftOutOf(root: XmlElement, linked: readonly Relationship[], drawn: number): string[] {
   const count = (what: string, number: number): string[] =>
     number === 0 ? [] : [number === 1 ? what : `${number} × ${what}`];
   const of = (...types: readonly string[]): number =>
     linked.filter(({ type }) => types.includes(type)).length;
   return [
-    ...count("charts or pictures", of("drawing")),
+    ...count("charts or pictures", drawn),
     ...count("pivot table", of("pivotTable")),
     ...count("slicer", of("slicer", "timeline")),
     ...count("threaded comments", of("threadedComment")),

@@ -6,6 +6,7 @@ import { printCodes, printCodesText } from "../../workbook/printText";
 import type { CellSnapshot, SheetSnapshot } from "../../workbook/snapshot";
 import { rangeName } from "./cellRange";
 import { formulaForFile } from "./fileFormula";
+import { marginsXml, paperAttribute } from "./paper";
 import { columnPadding } from "./readSheet";
 import { relationshipNamespace, xmlStart } from "./relationships";
 import { lastColumn, rowCount } from "./sharedFormula";
@@ -187,8 +188,8 @@ function printXml(print: PrintSetup): string {
   const count = print.breaksBefore.length;
   const breaks = print.breaksBefore.map((row) => `<brk id="${row}" max="${lastColumn}" man="1"/>`);
   return [
-    `<pageMargins left="0.5" right="0.5" top="0.75" bottom="0.75" header="0.3" footer="0.3"/>`,
-    `<pageSetup orientation="${print.orientation}"${fit}/>`,
+    marginsXml(print),
+    `<pageSetup${paperAttribute(print)} orientation="${print.orientation}"${fit}/>`,
     texts === "" ? "" : `<headerFooter>${texts}</headerFooter>`,
     count === 0
       ? ""

@@ -86,3 +86,31 @@ export function boxAround(boxes: readonly Box[]): Box {
   }
   return { x: left, y: top, width: right - left, height: bottom - top };
 }
+
+/** Points between two wires of a mesh, and how strong each is. */
+const meshGap = 9;
+export const meshWidth = 0.3;
+/** A mesh is only hinted at: more wires than this would hide what lies on it. */
+const mostWires = 160;
+
+/** The wires of a mesh in a box, both ways at 45 degrees, each cut at the box. */
+export function meshWires({ x, y, width, height }: Box): readonly (readonly [Spot, Spot])[] {
+  if (width <= 0 || height <= 0) return [];
+  const gap = Math.max(meshGap, (2 * (width + height)) / mostWires);
+  const wires: (readonly [Spot, Spot])[] = [];
+  for (let start = gap; start < width + height; start += gap) {
+    // A wire along which x + y stays the same, and its mirror image.
+    const [low, high] = [Math.max(0, start - height), Math.min(width, start)];
+    const [fromY, toY] = [y + start - low, y + start - high];
+    for (const way of [
+      [x + low, x + high],
+      [x + width - low, x + width - high],
+    ] as const) {
+      wires.push([
+        { x: way[0], y: fromY },
+        { x: way[1], y: toY },
+      ]);
+    }
+  }
+  return wires;
+}

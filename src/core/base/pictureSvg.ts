@@ -1,6 +1,8 @@
 /** A picture as SVG text: no scripts, no styles, no colours of its own. */
 import {
   boxAround,
+  meshWidth,
+  meshWires,
   strokeDashes,
   strokeWidths,
   type Box,
@@ -137,26 +139,13 @@ function arrowHeadSvg(from: Spot, to: Spot, stroke: Stroke, ink: string): string
   return `<polygon points="${points}" fill="${escapeSvg(ink)}" stroke="none"/>`;
 }
 
-/** Points between two wires of a mesh. */
-const meshGap = 9;
-/** A mesh is only hinted at: more wires than this would hide what lies on it. */
-const mostWires = 160;
-
-/** Wires both ways at 45 degrees, cut at the box. */
-function meshSvg({ x, y, width, height }: Box): string {
-  if (width <= 0 || height <= 0) return "";
-  const gap = Math.max(meshGap, (2 * (width + height)) / mostWires);
-  const wires: string[] = [];
-  for (let start = gap; start < width + height; start += gap) {
-    // A wire along which x + y stays the same, and its mirror image.
-    const [low, high] = [Math.max(0, start - height), Math.min(width, start)];
-    const [fromY, toY] = [y + start - low, y + start - high];
-    wires.push(`M${short(x + low)} ${short(fromY)}L${short(x + high)} ${short(toY)}`);
-    wires.push(
-      `M${short(x + width - low)} ${short(fromY)}L${short(x + width - high)} ${short(toY)}`,
-    );
-  }
-  return `<path d="${wires.join("")}" stroke-width="0.3" stroke-opacity="0.45"/>`;
+function meshSvg(box: Box): string {
+  const wires = meshWires(box).map(
+    ([from, to]) => `M${short(from.x)} ${short(from.y)}L${short(to.x)} ${short(to.y)}`,
+  );
+  return wires.length === 0
+    ? ""
+    : `<path d="${wires.join("")}" stroke-width="${meshWidth}" stroke-opacity="0.45"/>`;
 }
 
 const boxAttributes = ({ x, y, width, height }: Box): string =>
