@@ -1,4 +1,5 @@
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
+import { tokens } from "./parts/tokens";
 
 export const usePaneStyles = makeStyles({
   provider: { height: "100%", minWidth: "280px" },

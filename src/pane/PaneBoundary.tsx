@@ -1,7 +1,7 @@
 /** Shows a fault of this program instead of a blank pane. */
-import { Button } from "@fluentui/react-components";
 import { Component, type ReactNode } from "react";
 import { Notice } from "./parts/Notice";
+import { SmallButton } from "./parts/SmallButton";
 
 type State = { readonly broken: unknown };
 
@@ -17,9 +17,7 @@ export class PaneBoundary extends Component<{ readonly children: ReactNode }, St
     const { broken } = this.state;
     if (broken === null) return this.props.children;
     const again = (
-      <Button size="small" onClick={() => this.setState({ broken: null })}>
-        Begin again
-      </Button>
+      <SmallButton onClick={() => this.setState({ broken: null })}>Begin again</SmallButton>
     );
     return (
       <Notice level="stop" actions={again}>

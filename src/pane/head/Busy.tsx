@@ -1,9 +1,9 @@
 /** That the pane is reading or counting, how far it is, and a way to stop it. */
-import { Button } from "@fluentui/react-components";
 import { usePane } from "../state/paneContext";
 import { ProgressLine } from "../parts/ProgressLine";
 import { useSharedStyles } from "../parts/parts.styles";
 import { useCountStatusStyles } from "./CountStatus.styles";
+import { SmallButton } from "../parts/SmallButton";
 
 export function Busy() {
   const styles = useCountStatusStyles();
@@ -22,9 +22,7 @@ export function Busy() {
           done={isCounting ? state.progress : null}
         />
       </div>
-      <Button size="small" onClick={cancel}>
-        Stop
-      </Button>
+      <SmallButton onClick={cancel}>Stop</SmallButton>
     </div>
   );
 }

@@ -1,4 +1,5 @@
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
+import { tokens } from "../parts/tokens";
 
 const appear = { from: { opacity: 0 }, to: { opacity: 1 } };
 

@@ -1,11 +1,13 @@
 /** What stands above every view: where the openings come from, and how many of them are counted. */
-import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
 import { Notice } from "../parts/Notice";
 import { usePane } from "../state/paneContext";
 import { isBusy } from "../state/takeOffState";
 import { Busy } from "./Busy";
 import { CountStatus } from "./CountStatus";
 import { SourceChoice } from "./SourceChoice";
+import { tokens } from "../parts/tokens";
+import { SmallButton } from "../parts/SmallButton";
 
 const useStyles = makeStyles({
   head: {
@@ -23,11 +25,7 @@ export function PaneHead({ onShowStops }: { readonly onShowStops: () => void }) 
   const styles = useStyles();
   const { state, count } = usePane();
   const { takeOff, phase, fault } = state;
-  const again = (
-    <Button size="small" onClick={count}>
-      Count again
-    </Button>
-  );
+  const again = <SmallButton onClick={count}>Count again</SmallButton>;
   return (
     <header className={styles.head}>
       <div className={styles.corner}>

@@ -1,10 +1,11 @@
 /** Which sheet or table is the schedule: found by itself, or chosen here. */
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
 import { useId } from "react";
 import { sourceKey } from "../../app/sourceBlocks";
 import type { Source } from "../../workbook/workbook";
 import { useSharedStyles } from "../parts/parts.styles";
 import { usePane } from "../state/paneContext";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   choice: {

@@ -1,5 +1,7 @@
-import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
 import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
+import { tokens } from "../parts/tokens";
+import { SmallButton } from "../parts/SmallButton";
 
 const useStyles = makeStyles({
   back: {
@@ -13,14 +15,8 @@ const useStyles = makeStyles({
 export function BackButton({ to, onBack }: { readonly to: string; readonly onBack: () => void }) {
   const styles = useStyles();
   return (
-    <Button
-      appearance="subtle"
-      size="small"
-      className={styles.back}
-      icon={<ArrowLeftRegular />}
-      onClick={onBack}
-    >
+    <SmallButton look="bare" className={styles.back} icon={<ArrowLeftRegular />} onClick={onBack}>
       {to}
-    </Button>
+    </SmallButton>
   );
 }

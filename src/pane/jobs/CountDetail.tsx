@@ -1,5 +1,5 @@
 /** The numbers that were put in for one opening, and the way to its row. */
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
 import { lengthWriter } from "../../app/settings";
 import { explainCount } from "../../core/takeoff/explain";
 import { openingAt, type Count } from "../../core/takeoff/take";
@@ -7,6 +7,7 @@ import { useSharedStyles } from "../parts/parts.styles";
 import { PlaceButton } from "../parts/PlaceButton";
 import { usePane } from "../state/paneContext";
 import { NumbersPutIn } from "./NumbersPutIn";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   detail: {

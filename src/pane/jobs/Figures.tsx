@@ -1,5 +1,5 @@
 /** Material, weight and openings of a job, or of all jobs, side by side. */
-import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
 import type { JobEstimate } from "../../core/estimate/estimate";
 import { currencyIn } from "../../app/settings";
 import { sumOf } from "../../core/money/amounts";
@@ -7,6 +7,7 @@ import { moneyText } from "../../core/money/writeMoney";
 import { useSharedStyles } from "../parts/parts.styles";
 import { countText, weightText } from "../parts/quantities";
 import { usePane } from "../state/paneContext";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   figures: {
@@ -29,7 +30,7 @@ const useStyles = makeStyles({
 export function Figures({ jobs }: { readonly jobs: readonly JobEstimate[] }) {
   const styles = useStyles();
   const shared = useSharedStyles();
-  const { settings } = usePane().state;
+  const { settings, takeOff } = usePane().state;
   const priced = jobs.flatMap(({ material }) => (material.total === null ? [] : [material.total]));
   const rows = jobs.reduce((sum, job) => sum + job.rows, 0);
   const uncounted = jobs.reduce((sum, job) => sum + job.uncounted.length, 0);
@@ -45,14 +46,20 @@ export function Figures({ jobs }: { readonly jobs: readonly JobEstimate[] }) {
       uncounted === 0 ? countText(rows) : `${countText(rows - uncounted)} of ${countText(rows)}`,
     ],
   ] as const;
+  const isInvented = takeOff?.inputs.hasOwnItems === false;
   return (
-    <dl className={styles.figures}>
-      {figures.map(([name, value]) => (
-        <div key={name}>
-          <dt className={shared.small}>{name}</dt>
-          <dd className={mergeClasses(styles.value)}>{value}</dd>
-        </div>
-      ))}
-    </dl>
+    <>
+      <dl className={styles.figures}>
+        {figures.map(([name, value]) => (
+          <div key={name}>
+            <dt className={shared.small}>{name}</dt>
+            <dd className={styles.value}>{value}</dd>
+          </div>
+        ))}
+      </dl>
+      {isInvented ? (
+        <div className={shared.small}>By the starter’s items: costs and weights are invented.</div>
+      ) : null}
+    </>
   );
 }

@@ -1,6 +1,7 @@
 /** A formula of the kit book, under what it says. */
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
 import { useSharedStyles } from "../parts/parts.styles";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   code: {

@@ -1,5 +1,5 @@
 /** The lines of one job by family, each with its reasons behind its quantity. */
-import { Input, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { Input, makeStyles, mergeClasses } from "@fluentui/react-components";
 import { SearchRegular } from "@fluentui/react-icons/svg/search";
 import { useDeferredValue, useMemo, useState } from "react";
 import { lengthStyleOf } from "../../app/settings";
@@ -14,10 +14,11 @@ import { LineRow } from "./LineRow";
 import { searchLines } from "./searchLines";
 import { Uncounted } from "./Uncounted";
 import { useFocusOnAppear } from "../parts/useFocusOnAppear";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   figures: { padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM}` },
-  lines: { overflow: "hidden" },
+  lines: { marginTop: tokens.spacingVerticalXS, overflow: "hidden" },
   family: { marginTop: tokens.spacingVerticalS },
 });
 

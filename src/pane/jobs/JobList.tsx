@@ -1,5 +1,5 @@
 /** Every job with its totals, and what they do not hold. */
-import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { ChevronRightRegular } from "@fluentui/react-icons/svg/chevron-right";
 import { currencyIn } from "../../app/settings";
 import type { JobEstimate } from "../../core/estimate/estimate";
@@ -12,6 +12,7 @@ import { usePane } from "../state/paneContext";
 import { doubtsOf } from "./doubts";
 import { Figures } from "./Figures";
 import { useFocusOnAppear } from "../parts/useFocusOnAppear";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   total: { padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM}` },

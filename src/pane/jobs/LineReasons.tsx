@@ -1,5 +1,5 @@
 /** Why a line's quantity is what it is: by kit-book row, then by opening, down to the numbers put in. */
-import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { useMemo } from "react";
 import { currencyIn, lengthStyleOf } from "../../app/settings";
 import { writeSize } from "../../core/lengths/writeLength";
@@ -12,6 +12,7 @@ import { BackButton } from "./BackButton";
 import { PartReasons } from "./PartReasons";
 import { partGroups } from "./partGroups";
 import { useFocusOnAppear } from "../parts/useFocusOnAppear";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   sums: {

@@ -1,5 +1,5 @@
 /** One line: what it is, how many, and what it costs. The whole row opens the reasons. */
-import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { currencyIn, lengthStyleOf } from "../../app/settings";
 import { writeSize } from "../../core/lengths/writeLength";
 import { moneyText } from "../../core/money/writeMoney";
@@ -8,6 +8,7 @@ import { useSharedStyles } from "../parts/parts.styles";
 import { countText } from "../parts/quantities";
 import { usePane } from "../state/paneContext";
 import { useFocusOnAppear } from "../parts/useFocusOnAppear";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   line: {

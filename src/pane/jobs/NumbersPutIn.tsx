@@ -1,11 +1,12 @@
 /** Numbers that went into a formula; one that was worked out shows how, down to the schedule. */
-import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { describeSource } from "../../core/takeoff/describe";
 import type { NumberPutIn, SizeReason } from "../../core/takeoff/explain";
 import { useSharedStyles } from "../parts/parts.styles";
 import { PlaceButton } from "../parts/PlaceButton";
 import { Disclosure } from "../parts/Disclosure";
 import { Formula } from "./Formula";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   number: {

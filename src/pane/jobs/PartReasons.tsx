@@ -1,5 +1,5 @@
 /** One row of the kit book and what it asks of each opening. */
-import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { openingAt, type Count } from "../../core/takeoff/take";
 import { quantityOf } from "../../core/takeoff/explain";
 import { Disclosure } from "../parts/Disclosure";
@@ -10,6 +10,8 @@ import { useMore } from "../parts/useMore";
 import { CountDetail } from "./CountDetail";
 import { Formula } from "./Formula";
 import type { PartGroup } from "./partGroups";
+import { tokens } from "../parts/tokens";
+import { SmallButton } from "../parts/SmallButton";
 
 const useStyles = makeStyles({
   group: { overflow: "hidden" },
@@ -23,6 +25,7 @@ const useStyles = makeStyles({
   title: { display: "flex", justifyContent: "space-between", gap: tokens.spacingHorizontalM },
   row: { display: "flex", alignItems: "center", flexWrap: "wrap", gap: tokens.spacingHorizontalS },
   opening: { display: "flex", justifyContent: "space-between", gap: tokens.spacingHorizontalM },
+  openings: { padding: `${tokens.spacingVerticalXXS} ${tokens.spacingHorizontalXS}` },
   more: { padding: tokens.spacingHorizontalS },
 });
 
@@ -50,7 +53,7 @@ export function PartReasons({ group: { part, counts, quantity } }: { readonly gr
         {part.when === null ? null : <Formula name="Needed when" text={part.when.text} />}
         {basis === "" ? null : <div className={shared.small}>Basis: {basis}</div>}
       </div>
-      <ul className={shared.list}>
+      <ul className={mergeClasses(shared.list, styles.openings)}>
         {shown.map((count) => (
           <li
             key={`${openingAt(count.take, count.row).place.sheet} ${openingAt(count.take, count.row).place.row}`}
@@ -63,9 +66,7 @@ export function PartReasons({ group: { part, counts, quantity } }: { readonly gr
       </ul>
       {left === 0 ? null : (
         <div className={styles.more}>
-          <Button size="small" onClick={showMore}>
-            Show more ({countText(left)})
-          </Button>
+          <SmallButton onClick={showMore}>Show more ({countText(left)})</SmallButton>
         </div>
       )}
     </section>

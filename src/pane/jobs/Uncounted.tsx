@@ -1,10 +1,11 @@
 /** The openings of a job that are not counted, each with the way to its cell. */
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
 import type { JobEstimate } from "../../core/estimate/estimate";
 import type { UncountedRow } from "../../core/openings/opening";
 import { Notice } from "../parts/Notice";
 import { PlaceButton } from "../parts/PlaceButton";
 import { counted, countText } from "../parts/quantities";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   places: {

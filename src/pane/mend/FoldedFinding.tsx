@@ -1,11 +1,13 @@
 /** One thing to mend: what is wrong, what to do, and a button for each cell it is about. */
-import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import type { Finding, FindingLevel } from "../../core/base/finding";
 import { useSharedStyles } from "../parts/parts.styles";
 import { PlaceButton } from "../parts/PlaceButton";
 import { countText } from "../parts/quantities";
 import { useMore } from "../parts/useMore";
 import type { Fold } from "./foldFindings";
+import { tokens } from "../parts/tokens";
+import { SmallButton } from "../parts/SmallButton";
 
 const useStyles = makeStyles({
   finding: {
@@ -48,9 +50,9 @@ export function FoldedFinding({
             <Place key={index} finding={finding} />
           ))}
           {left === 0 ? null : (
-            <Button size="small" appearance="subtle" onClick={showMore}>
+            <SmallButton look="bare" onClick={showMore}>
               {countText(left)} more
-            </Button>
+            </SmallButton>
           )}
         </div>
       ) : null}

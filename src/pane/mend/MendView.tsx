@@ -1,5 +1,5 @@
 /** Everything that wants mending, what stops a count first. */
-import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { CheckmarkCircleRegular } from "@fluentui/react-icons/svg/checkmark-circle";
 import { useMemo } from "react";
 import type { Finding, FindingLevel } from "../../core/base/finding";
@@ -10,6 +10,8 @@ import { countText } from "../parts/quantities";
 import { useMore } from "../parts/useMore";
 import { foldFindings, type FoldedLevel } from "./foldFindings";
 import { FoldedFinding } from "./FoldedFinding";
+import { tokens } from "../parts/tokens";
+import { SmallButton } from "../parts/SmallButton";
 
 const useStyles = makeStyles({
   view: { display: "flex", flexDirection: "column", gap: tokens.spacingVerticalM },
@@ -81,9 +83,7 @@ function Level({ level, folds, count }: FoldedLevel) {
             ))}
             {left === 0 ? null : (
               <li>
-                <Button size="small" onClick={showMore}>
-                  Show more ({countText(left)})
-                </Button>
+                <SmallButton onClick={showMore}>Show more ({countText(left)})</SmallButton>
               </li>
             )}
           </ul>

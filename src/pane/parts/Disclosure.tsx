@@ -1,8 +1,9 @@
 /** A heading that opens and closes what is below it. */
-import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { ChevronRightRegular } from "@fluentui/react-icons/svg/chevron-right";
 import { useId, useState, type ReactNode } from "react";
 import { useSharedStyles } from "./parts.styles";
+import { tokens } from "./tokens";
 
 const useStyles = makeStyles({
   button: {

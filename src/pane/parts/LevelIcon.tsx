@@ -1,9 +1,10 @@
 /** The sign of a level: three shapes, so that colour alone tells nothing. */
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
 import { ErrorCircleFilled } from "@fluentui/react-icons/svg/error-circle";
 import { InfoRegular } from "@fluentui/react-icons/svg/info";
 import { WarningFilled } from "@fluentui/react-icons/svg/warning";
 import type { FindingLevel } from "../../core/base/finding";
+import { tokens } from "./tokens";
 
 const useStyles = makeStyles({
   icon: { flexShrink: 0, fontSize: "20px", lineHeight: 0 },

@@ -1,10 +1,12 @@
 /** A message across the pane: what is wrong or what was done, and what can be done about it. */
-import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { CheckmarkCircleFilled } from "@fluentui/react-icons/svg/checkmark-circle";
 import { DismissRegular } from "@fluentui/react-icons/svg/dismiss";
 import type { ReactNode } from "react";
 import type { FindingLevel } from "../../core/base/finding";
 import { LevelIcon } from "./LevelIcon";
+import { tokens } from "./tokens";
+import { SmallButton } from "./SmallButton";
 
 const useStyles = makeStyles({
   notice: {
@@ -73,11 +75,10 @@ export function Notice({ level, children, actions, onClose, quiet = false }: Not
         {actions === undefined ? null : <div className={styles.actions}>{actions}</div>}
       </div>
       {onClose === undefined ? null : (
-        <Button
-          appearance="subtle"
-          size="small"
+        <SmallButton
+          look="bare"
           icon={<DismissRegular />}
-          aria-label="Close this message"
+          name="Close this message"
           onClick={onClose}
         />
       )}

@@ -1,8 +1,9 @@
 /** A button that shows a cell in the spreadsheet. */
-import { makeStyles, mergeClasses, shorthands, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses, shorthands } from "@fluentui/react-components";
 import { cellName, type CellPlace } from "../../core/base/cell";
 import { usePane } from "../state/paneContext";
 import { useSharedStyles } from "./parts.styles";
+import { tokens } from "./tokens";
 
 const useStyles = makeStyles({
   button: {

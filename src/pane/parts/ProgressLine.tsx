@@ -1,12 +1,13 @@
 /** How far something is. */
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
+import { tokens } from "./tokens";
 
 const useStyles = makeStyles({
   track: {
     height: "6px",
     overflow: "hidden",
     borderRadius: tokens.borderRadiusCircular,
-    backgroundColor: tokens.colorNeutralBackground5,
+    backgroundColor: tokens.colorNeutralBackground6,
     "@media (forced-colors: active)": { border: "1px solid CanvasText" },
   },
   fill: {

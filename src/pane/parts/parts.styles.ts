@@ -1,5 +1,6 @@
 /** Looks that several parts of the pane share. */
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
+import { tokens } from "./tokens";
 
 export const useSharedStyles = makeStyles({
   /** Read out and not shown. */

@@ -1,5 +1,5 @@
 /** Which column of the schedule is what: guessed from the headings, corrected here. */
-import { Button, makeStyles, Select, tokens } from "@fluentui/react-components";
+import { makeStyles, Select } from "@fluentui/react-components";
 import type { Inputs } from "../../app/inputs";
 import type { ScheduleKey } from "../../core/openings/openingRow";
 import { scheduleColumns } from "../../tables/scheduleColumns";
@@ -8,6 +8,8 @@ import { useSharedStyles } from "../parts/parts.styles";
 import { PlaceButton } from "../parts/PlaceButton";
 import { usePane } from "../state/paneContext";
 import { columnChoices, withColumn, type ColumnChoice } from "./columnChoices";
+import { tokens } from "../parts/tokens";
+import { SmallButton } from "../parts/SmallButton";
 
 const useStyles = makeStyles({
   where: {
@@ -79,9 +81,9 @@ export function ColumnsPart({ inputs }: { readonly inputs: Inputs }) {
         ))}
       </div>
       {Object.keys(mapping).length === 0 ? null : (
-        <Button size="small" onClick={() => change({ columns: {} })}>
+        <SmallButton onClick={() => change({ columns: {} })}>
           Find all columns by their headings
-        </Button>
+        </SmallButton>
       )}
     </>
   );

@@ -1,10 +1,11 @@
 /** Where costs and weights come from. */
-import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { Button, makeStyles } from "@fluentui/react-components";
 import type { Inputs } from "../../app/inputs";
 import { useSharedStyles } from "../parts/parts.styles";
 import { PlaceButton } from "../parts/PlaceButton";
 import { counted } from "../parts/quantities";
 import { useAdding } from "./useAdding";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   where: {

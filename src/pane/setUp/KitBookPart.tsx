@@ -1,5 +1,5 @@
 /** Which kit book counts, what it knows, and where its errors are. */
-import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { Button, makeStyles, mergeClasses } from "@fluentui/react-components";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import type { CellPlace } from "../../core/base/cell";
 import { kitBookSections, sectionColumns, type KitBookRows } from "../../core/kitbook/rows";
@@ -10,6 +10,7 @@ import { useSharedStyles } from "../parts/parts.styles";
 import { PlaceButton } from "../parts/PlaceButton";
 import { counted } from "../parts/quantities";
 import { useAdding } from "./useAdding";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   places: { display: "flex", flexWrap: "wrap", gap: tokens.spacingHorizontalXS },

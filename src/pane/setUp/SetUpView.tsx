@@ -1,5 +1,5 @@
 /** How the workbook is read and written: columns, kit book, items, units and money. */
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
 import type { ReactNode } from "react";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import { Disclosure } from "../parts/Disclosure";
@@ -8,6 +8,7 @@ import { ColumnsPart } from "./ColumnsPart";
 import { ItemsPart } from "./ItemsPart";
 import { KitBookPart } from "./KitBookPart";
 import { MeasuresPart } from "./MeasuresPart";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   view: { display: "flex", flexDirection: "column", gap: tokens.spacingVerticalS },

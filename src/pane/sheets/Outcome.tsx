@@ -1,10 +1,11 @@
 /** What came of writing: the sheets, or why there are none. */
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
 import type { ReactNode } from "react";
 import { Notice } from "../parts/Notice";
 import { useFocusOnAppear } from "../parts/useFocusOnAppear";
 import type { Writing } from "./useWriting";
 import { WrittenSheets } from "./WrittenSheets";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   outcome: {

@@ -1,5 +1,5 @@
 /** Writing the hardware sheets: of which jobs, with or without costs, and what came of it. */
-import { makeStyles, Radio, RadioGroup, Switch, tokens } from "@fluentui/react-components";
+import { makeStyles, Radio, RadioGroup, Switch } from "@fluentui/react-components";
 import { useId, useMemo, useState } from "react";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import { jobKey } from "../../core/takeoff/takeOff";
@@ -12,6 +12,7 @@ import { Outcome } from "./Outcome";
 import { useChanges } from "./useChanges";
 import { useWriting } from "./useWriting";
 import { WriteBar } from "./WriteBar";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   view: { display: "flex", flexDirection: "column", gap: tokens.spacingVerticalM },

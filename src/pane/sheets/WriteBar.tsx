@@ -1,8 +1,9 @@
 /** What writing would change and the button that writes, or how far the writing is; always in sight. */
-import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { Button, makeStyles } from "@fluentui/react-components";
 import { ProgressLine } from "../parts/ProgressLine";
 import { useFocusOnAppear } from "../parts/useFocusOnAppear";
 import type { Writing } from "./useWriting";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   bar: {

@@ -1,10 +1,11 @@
 /** What was written, with the way to each sheet, and what became of the sheets before. */
-import { Link, makeStyles, tokens } from "@fluentui/react-components";
+import { Link, makeStyles } from "@fluentui/react-components";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";
 import { counted } from "../parts/quantities";
 import { usePane } from "../state/paneContext";
 import type { Written } from "./useWriting";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   list: { display: "grid", gap: tokens.spacingVerticalXXS, marginTop: tokens.spacingVerticalXS },

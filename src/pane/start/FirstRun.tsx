@@ -1,10 +1,11 @@
 /** The first steps in a workbook without a schedule: make one, look at the demo, or say where it is. */
-import { Button, Checkbox, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { Button, Checkbox, makeStyles, mergeClasses } from "@fluentui/react-components";
 import { useId, useState } from "react";
 import { setUpParts, type SetUpPart } from "../../app/setUpWorkbook";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import { useSharedStyles } from "../parts/parts.styles";
 import { useAdding } from "../setUp/useAdding";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   view: { display: "flex", flexDirection: "column", gap: tokens.spacingVerticalL },

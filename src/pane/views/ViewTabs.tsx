@@ -1,7 +1,8 @@
 /** The pane's views, one of them shown: arrow keys, Home and End go from tab to tab. */
-import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import type { KeyboardEvent } from "react";
 import { useSharedStyles } from "../parts/parts.styles";
+import { tokens } from "../parts/tokens";
 
 export const viewNames = ["mend", "jobs", "sheets", "setUp"] as const;
 export type ViewName = (typeof viewNames)[number];
@@ -47,7 +48,7 @@ const useStyles = makeStyles({
     padding: `0 ${tokens.spacingHorizontalXS}`,
     boxSizing: "border-box",
     borderRadius: tokens.borderRadiusCircular,
-    backgroundColor: tokens.colorNeutralBackground5,
+    backgroundColor: tokens.colorNeutralBackground6,
     color: tokens.colorNeutralForeground1,
     fontSize: tokens.fontSizeBase200,
     lineHeight: "18px",

@@ -1,11 +1,12 @@
 /** The four views of a workbook that has a schedule. A view that was opened keeps its state. */
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
 import { Suspense, useEffect, useState, type ReactNode } from "react";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import { JobsView } from "../jobs/JobsView";
 import { MendView } from "../mend/MendView";
 import { fetchLaterViews, SetUpView, SheetsView } from "./laterViews";
 import { panelId, tabId, viewNames, ViewTabs, type ViewName } from "./ViewTabs";
+import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   panel: {
