@@ -1,6 +1,7 @@
 /**
  * Each example of this folder, taken off, against what is expected of it: `NAME.csv` (or the demo)
- * in, `NAME.expected.txt` out, which is every sheet that would be written. To accept a change, run
+ * in, `NAME.expected.txt` out, which is every sheet that would be written
+ * (`demo-prices.expected.txt` for the demo's price sheets). To accept a change, run
  * with ACCEPT=1 and read the difference before it is committed.
  */
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
@@ -11,6 +12,7 @@ import { openFile } from "../../src/adapters/xlsx/openFile";
 import { snapshotParts } from "../../src/adapters/xlsx/snapshotBytes";
 import { demoDrawings } from "../../src/app/demo/demoDrawings";
 import { defaultSettings, type Settings } from "../../src/app/settings";
+import { priceDrawings, priceWorkbook } from "../../src/app/priceWorkbook";
 import { takeOffWorkbook } from "../../src/app/takeOffWorkbook";
 import { takeOffDrawings } from "../../src/app/writeSheets";
 import { drawnWorkbook } from "../../src/workbook/drawnWorkbook";
@@ -47,10 +49,20 @@ test.each(examples)("%s gives the sheets expected of it", async (file) => {
   );
 });
 
+const demo = (): Workbook =>
+  fileWorkbook(snapshotParts(drawnWorkbook("demo.xlsx", demoDrawings())), "demo.xlsx");
+
 test("the demo gives the sheets expected of it", async () => {
-  const workbook = fileWorkbook(
-    snapshotParts(drawnWorkbook("demo.xlsx", demoDrawings())),
-    "demo.xlsx",
-  );
-  check("demo", await sheetsOf(workbook, defaultSettings));
+  check("demo", await sheetsOf(demo(), defaultSettings));
+});
+
+test("the demo gives the price sheets expected of it", async () => {
+  const workbook = demo();
+  const takeOff = await takeOffWorkbook(workbook, defaultSettings);
+  if (!takeOff.ok) throw new Error(takeOff.error.message);
+  const prices = await priceWorkbook(workbook, takeOff.value, defaultSettings, 46_200);
+  if (!prices.ok) throw new Error(prices.error.message);
+  const sheets = priceDrawings(prices.value, defaultSettings).map(drawingText);
+  const findings = prices.value.findings.map(({ level, message }) => `${level}: ${message}`);
+  check("demo-prices", [...sheets, ...findings, ""].join("\n"));
 });

@@ -61,10 +61,17 @@ export function readPercent(typed: string | number): ReadPercent | null {
  * `part / whole` in percent to `places` decimals, a half away from zero, such as `20.0`; exact, for
  * output. `null` where there is no whole.
  */
-export function ratioText(part: Cents, whole: Cents, places: number): string | null {
+export const ratioText = (part: Cents, whole: Cents, places: number): string | null =>
+  quotientText(part, whole, 100, places);
+
+/** `part / whole` itself, such as `0.200000`, as `ratioText` is in percent. */
+export const shareText = (part: Cents, whole: Cents, places: number): string | null =>
+  quotientText(part, whole, 1, places);
+
+function quotientText(part: Cents, whole: Cents, times: number, places: number): string | null {
   if (whole === 0) return null;
   const sign = whole < 0 ? -1 : 1;
-  const scaled = roundedProduct(sign * part, 100 * 10 ** places, sign * whole);
+  const scaled = roundedProduct(sign * part, times * 10 ** places, sign * whole);
   const digits = String(Math.abs(scaled)).padStart(places + 1, "0");
   const at = digits.length - places;
   const text = places === 0 ? digits : `${digits.slice(0, at)}.${digits.slice(at)}`;

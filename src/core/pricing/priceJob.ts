@@ -2,6 +2,7 @@
  * The price of a job from its count and the firm's rates: hours, shipment and freight, then the
  * roll-up. Nothing is typed here; every figure comes from the take-off, the items or the rates.
  */
+import { cellText, isBlank } from "../base/cell";
 import { makeFinding, type Finding } from "../base/finding";
 import { cents, inches, minutes, pieces, pounds, tenThousandths, type Cents } from "../base/units";
 import { isFormulaError } from "../formulas/value";
@@ -58,6 +59,7 @@ export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Curren
   const shipment = shipmentOf(material, read);
   const freight = freightOf(shipment, read);
   const rule = priceRule(read, job);
+  const bond = bondOf(read, job);
   const round = read.number("roundTo") ?? 0;
   const input: RollUpInput = {
     job,
@@ -86,7 +88,7 @@ export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Curren
     overhead: percentOn(read, "overhead", "overheadOf", directGroups),
     contingency: percentOn(read, "contingency", "contingencyOf", [...directGroups, "overhead"]),
     salesTax: salesTax(read),
-    bond: bondOf(read, job),
+    bond: bond.bond,
     price: rule.price,
     rounding: { step: Math.floor(round), way: read.choice("roundWay", ["up", "nearest"]) },
   };
@@ -106,6 +108,7 @@ export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Curren
     findings: [
       ...read.findings,
       ...rule.findings,
+      ...bond.findings,
       ...hours.findings,
       ...(invented.length === 0
         ? []
@@ -267,11 +270,15 @@ function salesTax(read: RateReader): RollUpInput["salesTax"] {
   };
 }
 
-function bondOf(read: RateReader, job: string): RollUpInput["bond"] {
+function bondOf(
+  read: RateReader,
+  job: string,
+): { readonly bond: RollUpInput["bond"]; readonly findings: readonly Finding[] } {
   const { value, place } = read.cell("bond");
-  if (typeof value !== "string" && typeof value !== "number") return null;
-  const { percent } = readPricePercent({ kind: "bond", typed: value, place, job }, null);
-  return percent === null ? null : { on: "price", percent };
+  if (isBlank(value)) return { bond: null, findings: [] };
+  const typed = typeof value === "string" || typeof value === "number" ? value : cellText(value);
+  const { percent, findings } = readPricePercent({ kind: "bond", typed, place, job }, null);
+  return { bond: percent === null ? null : { on: "price", percent }, findings };
 }
 
 function priceRule(

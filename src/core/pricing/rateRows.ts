@@ -16,9 +16,14 @@ export type RateRow = {
   /** As a person would type it; the empty text where nothing is set. */
   readonly starter: string | number;
   readonly says: string;
+  /** The most that may be typed, percentages in percent; `mostOf` its kind where absent. */
+  readonly most?: number;
   /** What may be typed, for `choice`, or named, for `groups`. */
   readonly choices?: readonly string[];
 };
+
+/** The most that may be typed where a row does not say: beyond it is a slip, and figures overflow. */
+export const mostOf = { percent: 1000, number: 100_000, count: 1000 } as const;
 
 const directGroups = ["material", "freight", "labour", "equipment", "subcontract", "allowance"];
 
@@ -70,6 +75,7 @@ export const rateRows = [
     kind: "number",
     starter: 12,
     says: "",
+    most: 1440,
   },
   {
     key: "adjustMinutes",
@@ -78,6 +84,7 @@ export const rateRows = [
     kind: "number",
     starter: 10,
     says: "",
+    most: 1440,
   },
   {
     key: "travelMinutes",
@@ -86,6 +93,7 @@ export const rateRows = [
     kind: "number",
     starter: 60,
     says: "",
+    most: 1440,
   },
   {
     key: "setUpMinutes",
@@ -94,6 +102,7 @@ export const rateRows = [
     kind: "number",
     starter: 30,
     says: "",
+    most: 1440,
   },
   {
     key: "cleanUpMinutes",
@@ -102,6 +111,7 @@ export const rateRows = [
     kind: "number",
     starter: 20,
     says: "",
+    most: 1440,
   },
   {
     key: "dayHours",
@@ -110,6 +120,7 @@ export const rateRows = [
     kind: "number",
     starter: 7.5,
     says: "of one person",
+    most: 24,
   },
   {
     key: "above8",
@@ -118,6 +129,7 @@ export const rateRows = [
     kind: "number",
     starter: 1.15,
     says: "by the height of the post",
+    most: 10,
   },
   {
     key: "above10",
@@ -126,6 +138,7 @@ export const rateRows = [
     kind: "number",
     starter: 1.3,
     says: "by the height of the post",
+    most: 10,
   },
   {
     key: "site",
@@ -134,6 +147,7 @@ export const rateRows = [
     kind: "number",
     starter: 1,
     says: "1 is an ordinary site",
+    most: 10,
   },
   {
     key: "learning",
@@ -142,6 +156,7 @@ export const rateRows = [
     kind: "percent",
     starter: "",
     says: "blank for no learning; 90 % is a ninety-percent unit curve",
+    most: 100,
   },
   {
     key: "palletCarries",
@@ -267,6 +282,7 @@ export const rateRows = [
     kind: "percent",
     starter: "100 %",
     says: "",
+    most: 100,
   },
   {
     key: "bond",
@@ -300,6 +316,7 @@ export const rateRows = [
     kind: "percent",
     starter: "24 %",
     says: "margin = profit / price",
+    most: 90,
   },
   {
     key: "roundTo",

@@ -5,8 +5,8 @@ import { cents, type Cents, type TenThousandths } from "../base/units";
 import type { Currency } from "../money/currency";
 import { priceFinding } from "../money/moneyFindings";
 import { readPrice } from "../money/price";
-import { readPercent, type Percent } from "./percent";
-import { rateRows, type RateKey, type RateRow } from "./rateRows";
+import { inPercent, readPercent, type Percent } from "./percent";
+import { mostOf, rateRows, type RateKey, type RateRow } from "./rateRows";
 
 /** The cells of one column of a rates sheet, by row key; an absent key has no row there. */
 export type TypedRates = Readonly<Partial<Record<RateKey, TypedCell>>>;
@@ -27,6 +27,11 @@ export const rateFindings = {
     level: "stop",
     says: "{label} is {found}, which is not a percentage.",
     todo: "Type one such as 12 % or 12. Until then the job has no price that holds.",
+  },
+  "rate-out-of-range": {
+    level: "stop",
+    says: "{label} is {found}; it may be from 0 to {most}.",
+    todo: "Type a value in that range. Until then the job has no price that holds.",
   },
   "rate-not-a-choice": {
     level: "stop",
@@ -61,6 +66,8 @@ export function rateReader(table: RateTable, job: string, currency: Currency): R
   const own = table.byJob.get(job.trim().toLowerCase()) ?? {};
   const findings: Finding[] = [];
   const invented = new Set<string>();
+  /** Read twice, a cell is still wrong only once. */
+  const refused = new Set<RateKey>();
 
   const cell = (key: RateKey): TypedCell => {
     const typed = own[key];
@@ -71,9 +78,15 @@ export function rateReader(table: RateTable, job: string, currency: Currency): R
     if (row.starter !== "") invented.add(row.label);
     return { value: row.starter === "" ? null : row.starter, place: null };
   };
-  const refuse = (code: keyof typeof rateFindings, key: RateKey, choices = ""): null => {
+  const refuse = (
+    code: keyof typeof rateFindings,
+    key: RateKey,
+    more: Readonly<Record<string, string>> = {},
+  ): null => {
+    if (refused.has(key)) return null;
+    refused.add(key);
     const { value, place } = cell(key);
-    const values = { label: rowOf(key).label, choices };
+    const values = { label: rowOf(key).label, ...more };
     findings.push(makeFinding(rateFindings, code, { place, found: cellText(value), values, job }));
     return null;
   };
@@ -103,19 +116,25 @@ export function rateReader(table: RateTable, job: string, currency: Currency): R
       const { value } = cell(key);
       if (isBlank(value)) return null;
       const read = isTyped(value) ? readPercent(value) : null;
-      return read === null ? refuse("rate-not-a-percentage", key) : read.percent;
+      if (read === null) return refuse("rate-not-a-percentage", key);
+      const most = rowOf(key).most ?? mostOf.percent;
+      const isInRange = read.percent >= 0 && inPercent(read.percent) <= most;
+      return isInRange ? read.percent : refuse("rate-out-of-range", key, { most: `${most} %` });
     },
     number: (key) => {
       const { value } = cell(key);
       if (isBlank(value)) return null;
       const number = typeof value === "string" ? Number(value.trim()) : value;
       const isSound = typeof number === "number" && Number.isFinite(number) && number >= 0;
-      return isSound ? number : refuse("rate-not-a-number", key);
+      if (!isSound) return refuse("rate-not-a-number", key);
+      const row = rowOf(key);
+      const most = row.most ?? (row.kind === "count" ? mostOf.count : mostOf.number);
+      return number <= most ? number : refuse("rate-out-of-range", key, { most: String(most) });
     },
     choice: (key, choices) => {
       const found = choices.find((choice) => choice === words(key));
       if (found !== undefined) return found;
-      if (words(key) !== "") refuse("rate-not-a-choice", key, choices.join(", "));
+      if (words(key) !== "") refuse("rate-not-a-choice", key, { choices: choices.join(", ") });
       return choices.find((choice) => choice === rowOf(key).starter) ?? firstOf(choices);
     },
     groups: (key, groups) => {
@@ -123,7 +142,8 @@ export function rateReader(table: RateTable, job: string, currency: Currency): R
         .split(/\s*[,;+]\s*/)
         .filter((word) => word !== "");
       const known = groups.filter((group) => named.includes(group));
-      if (known.length < named.length) refuse("rate-not-a-choice", key, groups.join(", "));
+      if (known.length < named.length)
+        refuse("rate-not-a-choice", key, { choices: groups.join(", ") });
       return known;
     },
     findings,

@@ -1,7 +1,10 @@
-/** The prices as one JSON object: money, markup and margin as decimal strings, hours and weights as numbers. */
+/**
+ * The prices as one JSON object: money as decimal strings, markup and margin as decimal strings of the
+ * share (0.24 is 24 %), hours and weights as numbers.
+ */
 import { findingCell, type Finding } from "../../core/base/finding";
 import { decimalText } from "../../core/money/writeMoney";
-import { inPercent, ratioText } from "../../core/pricing/percent";
+import { shareOf, shareText } from "../../core/pricing/percent";
 import type { JobPrice } from "../../core/pricing/priceJob";
 
 /** Digits of markup and margin behind the point. */
@@ -24,9 +27,9 @@ export const priceJson = (
     cost: decimalText(rollUp.cost),
     price: decimalText(rollUp.price),
     profit: decimalText(rollUp.profit),
-    markup: ratioText(rollUp.profit, rollUp.cost, ratioPlaces),
-    margin: ratioText(rollUp.profit, rollUp.price, ratioPlaces),
-    targetMargin: String(inPercent(target) / 100),
+    markup: shareText(rollUp.profit, rollUp.cost, ratioPlaces),
+    margin: shareText(rollUp.profit, rollUp.price, ratioPlaces),
+    targetMargin: String(shareOf(target)),
     priceWithTax: decimalText(rollUp.priceWithTax),
     hours: hours.hundredths / 100,
     bags: hours.bags.map(({ bag, minutes }) => ({ bag, hours: minutes / 60 })),

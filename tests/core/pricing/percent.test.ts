@@ -9,6 +9,7 @@ import {
   ratioText,
   readPercent,
   shareOf,
+  shareText,
 } from "../../../src/core/pricing/percent";
 
 describe("a typed percentage", () => {
@@ -97,4 +98,15 @@ describe("a round price", () => {
   ] as const)("%d cents by %d %s is %d", (price, step, way, rounded) => {
     expect(roundPrice(cents(price), { step, way })).toBe(rounded);
   });
+});
+
+test("a share is written as a decimal, exactly", () => {
+  const texts = [
+    shareText(cents(1), cents(3), 6),
+    shareText(cents(-1), cents(4), 2),
+    shareText(cents(0), cents(7), 3),
+    shareText(cents(1), cents(0), 6),
+    shareText(cents(24_001), cents(100_000), 4),
+  ];
+  expect(texts).toEqual(["0.333333", "-0.25", "0.000", null, "0.2400"]);
 });

@@ -1,0 +1,134 @@
+/** The command as a person runs it: real processes, real files, exit statuses. */
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { spawnSync } from "node:child_process";
+import { afterAll, beforeAll, describe, expect, test } from "@jest/globals";
+import { fileWorkbook } from "../../src/adapters/xlsx/fileWorkbook";
+import { openFile } from "../../src/adapters/xlsx/openFile";
+import { snapshotParts } from "../../src/adapters/xlsx/snapshotBytes";
+import { demoDrawings } from "../../src/app/demo/demoDrawings";
+import { drawnWorkbook } from "../../src/workbook/drawnWorkbook";
+
+let folder = "";
+let demo = "";
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "cribsheet-"));
+  demo = join(folder, "demo.xlsx");
+  const workbook = fileWorkbook(
+    snapshotParts(drawnWorkbook("demo.xlsx", demoDrawings())),
+    "demo.xlsx",
+  );
+  writeFileSync(demo, workbook.bytes());
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+function file(name: string, content: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, content);
+  return path;
+}
+
+function price(...words: readonly string[]) {
+  const tsx = join("node_modules", "tsx", "dist", "cli.mjs");
+  const entry = join("src", "main", "commandLine", "price.ts");
+  return spawnSync(process.execPath, [tsx, entry, ...words], { encoding: "utf8" });
+}
+
+const headings = "Job,Mark,Qty,Type,Width,Height,Post height,Tail post,Floor";
+const good = "Alder,A-1,2,sliding door,8',7',8',yes,concrete";
+const bad = "Alder,A-2,1,sliding door,8',wide,7',yes,concrete";
+
+type Json = {
+  readonly complete: boolean;
+  readonly jobs: readonly {
+    readonly job: string;
+    readonly lines: readonly {
+      readonly key: string;
+      readonly amount: string;
+      readonly how: string;
+    }[];
+    readonly cost: string;
+    readonly price: string;
+    readonly profit: string;
+    readonly markup: string;
+    readonly margin: string;
+    readonly targetMargin: string;
+    readonly hours: number;
+    readonly weight: number;
+    readonly notPriced: readonly string[];
+  }[];
+  readonly findings: readonly { readonly code: string; readonly level: string }[];
+};
+
+describe("with --json", () => {
+  test("a job that is all priced gives one object of decimal strings, and status 0", () => {
+    const { status, stdout, stderr } = price(file("good.csv", `${headings}\n${good}\n`), "--json");
+    const result = JSON.parse(stdout) as Json;
+    expect([status, stderr, result.complete]).toEqual([0, "", true]);
+    const [job] = result.jobs;
+    for (const amount of [job?.cost, job?.price, job?.profit])
+      expect(amount).toMatch(/^\d+\.\d\d$/);
+    expect(job?.markup).toMatch(/^0\.\d{6}$/);
+    expect(job?.margin).toMatch(/^0\.2[4-9]\d{4}$/);
+    expect(job?.targetMargin).toBe("0.24");
+    expect([typeof job?.hours, typeof job?.weight]).toEqual(["number", "number"]);
+    const cents = (amount: string | undefined) => Math.round(Number(amount) * 100);
+    expect(cents(job?.cost) + cents(job?.profit)).toBe(cents(job?.price));
+    expect(Number(job?.margin)).toBeCloseTo(cents(job?.profit) / cents(job?.price), 6);
+    const line = (key: string) => job?.lines.find((each) => each.key === key)?.amount;
+    expect([line("cost"), line("price")]).toEqual([job?.cost, job?.price]);
+  });
+
+  test("an opening that is not counted is named, gives a stop and status 1", () => {
+    const { status, stdout } = price(file("bad.csv", `${headings}\n${good}\n${bad}\n`), "--json");
+    const result = JSON.parse(stdout) as Json;
+    expect([status, result.complete]).toEqual([1, false]);
+    expect(result.jobs[0]?.notPriced).toEqual(["opening A-2"]);
+    expect(result.findings.some(({ level }) => level === "stop")).toBe(true);
+  });
+});
+
+test("without --json a person reads the roll-up, all margins, findings and the caution", () => {
+  const { stdout, status } = price(demo);
+  expect(status).toBe(1);
+  expect(stdout).toMatch(/Tool crib, Alder plant: [\d.]+ hours/);
+  expect(stdout).toContain("Short of target");
+  expect(stdout).toContain("NOT IN IT: ");
+  expect(stdout).toContain("A hanging door can fall and crush.");
+});
+
+test("with --out a copy has a price sheet for each job and one of all, and twice is as once", async () => {
+  const out = join(folder, "out.xlsx");
+  const names = async (): Promise<readonly string[]> => {
+    const opened = openFile(readFileSync(out), "out.xlsx");
+    if (!opened.ok) throw new Error(opened.error.message);
+    return (await opened.value.sheets()).map(({ name }) => name);
+  };
+  price(demo, "--out", out);
+  const once = await names();
+  expect(once.slice(0, 3)).toEqual(["Schedule", "Items", "Rates"]);
+  expect(once).toHaveLength(7);
+  expect(once.at(-1)).toBe("Margins");
+  price(out, "--out", out);
+  expect(await names()).toEqual(once);
+});
+
+describe("unusable input gives status 2 and says why on stderr, with nothing on stdout", () => {
+  test.each<readonly [string, () => readonly string[], string]>([
+    ["no words at all", () => [], "Name one workbook"],
+    ["two workbooks", () => [demo, demo], "Name one workbook"],
+    ["no file", () => ["nowhere.xlsx"], "no such file"],
+    ["an option that nobody knows", () => [demo, "--bogus"], "--bogus"],
+    ["a file with no schedule", () => [file("none.csv", "a,b\n1,2\n")], "No opening was found"],
+    [
+      "a folder to write to that is not there",
+      () => [demo, "--out", join(folder, "no", "x.xlsx")],
+      "could not be written",
+    ],
+  ])("%s", (_what, words, said) => {
+    const { status, stdout, stderr } = price(...words());
+    expect([status, stdout]).toEqual([2, ""]);
+    expect(stderr).toContain(said);
+  });
+});

@@ -1,0 +1,74 @@
+import { describe, expect, test } from "@jest/globals";
+import type { Block, CellValue } from "../../src/core/base/cell";
+import { rateRows } from "../../src/core/pricing/rateRows";
+import { ratesSheet } from "../../src/sheets/ratesSheet";
+import { rateHeadings, readRateTable } from "../../src/tables/rateTable";
+import { shownValue } from "../../src/workbook/drawing";
+
+const blockOf = (...rows: readonly (readonly CellValue[])[]): Block => ({
+  sheet: "Rates",
+  row: 4,
+  column: 1,
+  rows,
+});
+
+describe("a rates sheet", () => {
+  const read = readRateTable(
+    blockOf(
+      ["Every value is invented."],
+      [...rateHeadings, "North", " South "],
+      ["Wages"],
+      ["Lead installer, wage", "per hour", "", 50, null, 55],
+      ["  site TAKES ", "", "", 1],
+      ["Labor burden", "", "", "30 %"],
+      ["This site takes", "", "", 1.5, 2],
+      [],
+    ),
+  );
+
+  test("gives each rate its cell, for the usual and for each job that has a column", () => {
+    expect(read?.rates.usual.leadRate).toEqual({
+      value: 50,
+      place: { sheet: "Rates", row: 7, column: 4 },
+    });
+    expect(read?.rates.usual.site?.value).toBe(1.5);
+    expect([...(read?.rates.byJob.keys() ?? [])]).toEqual(["north", "south"]);
+    expect(read?.rates.byJob.get("south")?.leadRate?.value).toBe(55);
+    expect(read?.rates.byJob.get("north")?.site?.value).toBe(2);
+  });
+
+  test("says which rows it does not know, and guesses", () => {
+    expect(read?.findings.map(({ found, place }) => [found, place?.row])).toEqual([
+      ["site TAKES", 8],
+      ["Labor burden", 9],
+    ]);
+    expect(read?.findings[1]?.message).toContain("Did you mean Labour burden?");
+  });
+
+  test("passes over a heading that stands alone in its row", () => {
+    expect(read?.findings.some(({ found }) => found === "Wages")).toBe(false);
+  });
+});
+
+test.each<readonly [string, Block]>([
+  ["nothing", blockOf()],
+  ["an items table", blockOf(["Code", "Unit cost"], ["JAMB", 12])],
+  ["a heading without a usual value", blockOf(["Rate", "Unit"], ["Working day", 8])],
+])("%s is no rates sheet", (_what, block) => {
+  expect(readRateTable(block)).toBeNull();
+});
+
+test("the starter's sheet is read back as it was drawn, every row of it", () => {
+  const drawing = ratesSheet("Rates", ["North"]);
+  const rows = drawing.rows.map(({ cells }) =>
+    cells.map((cell) => (cell === null ? null : shownValue(cell))),
+  );
+  const read = readRateTable({ sheet: "Rates", row: 0, column: 0, rows });
+  expect(read?.findings).toEqual([]);
+  expect(rateRows.map(({ key }) => read?.rates.usual[key]?.value ?? "")).toEqual(
+    rateRows.map(({ starter }) => starter),
+  );
+  expect(rateRows.every(({ key }) => read?.rates.byJob.get("north")?.[key]?.value === null)).toBe(
+    true,
+  );
+});
