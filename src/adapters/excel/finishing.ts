@@ -114,7 +114,10 @@ async function touchedSheets(
   return asked.flatMap(({ sheet, old, live, names, comments, notes }, index): Touched[] => {
     const { writtenBefore, carried } = sheet;
     const isAsWritten = isSheetAsWritten(bands[index] ?? [], writtenBefore, carried);
-    const others = notes?.items.filter(({ content }) => !sheet.notes.includes(content)) ?? [];
+    const others =
+      hasExcelApi("1.18") && notes !== null
+        ? notes.items.filter(({ content }) => !sheet.notes.includes(content))
+        : [];
     const said = (comments?.value ?? 0) + others.length;
     if (isAsWritten && said === 0) return [];
     const scopedNames = names.items

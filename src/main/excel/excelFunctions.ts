@@ -98,9 +98,14 @@ function cellOf(value: unknown): CellValue {
   return typeof value === "number" || typeof value === "boolean" ? value : null;
 }
 
+/** The codes as Excel writes them. Their names came a version later than errors with a message. */
+const errorCodes: Readonly<Record<FunctionFault["code"], unknown>> = {
+  value: "#VALUE!",
+  na: "#N/A",
+};
+
 /** Excel shows the code in the cell and the message beside it. */
 function throwFault({ code, message }: FunctionFault): never {
-  const { invalidValue, notAvailable } = CustomFunctions.ErrorCode;
   // eslint-disable-next-line @typescript-eslint/only-throw-error -- the class that Excel asks for
-  throw new CustomFunctions.Error(code === "na" ? notAvailable : invalidValue, message);
+  throw new CustomFunctions.Error(errorCodes[code] as CustomFunctions.ErrorCode, message);
 }
