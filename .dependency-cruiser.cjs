@@ -5,14 +5,16 @@
 const floors = [
   "base",
   "(lengths|money)",
-  "formulas",
+  "(formulas|fasteners)",
   "(kitbook|openings)",
   "takeoff",
+  "corrections",
   "(bags|elevation)",
   "purchasing",
   "pricing",
   "bookcheck",
   "estimate",
+  "revisions",
 ];
 
 /** No room of the core imports a room of a floor above its own. */

@@ -46,6 +46,11 @@ export const kitBookColumns: Readonly<Record<KitBookSection, readonly Rule[]>> =
       label: "Minutes",
       words: ["minutes", "min", "mins", "labor minutes", "labour minutes", "time"],
     },
+    {
+      key: "joined",
+      label: "Joined",
+      words: ["joined", "joins", "thickness joined", "joined thickness", "grip"],
+    },
     basis,
   ],
   limits: [

@@ -21,7 +21,7 @@ const sectionNotes: Readonly<Record<KitBookSection, string>> = {
   sizes:
     "What is worked out for an opening. Formulas use the schedule's columns and other sizes by name; numbers are inches.",
   parts:
-    "What one opening needs. An item is a code, or = and a formula that gives one. Quantity, when, size, cut length and minutes are formulas.",
+    "What one opening needs. An item is a code, or = and a formula that gives one. Quantity, when, size, cut length and minutes are formulas. Joined: the thickness that a bolt joins, for checking its length.",
   limits:
     "What must be said about an opening, and when. stop: not counted. warn: counted, and likely wrong. note: counted.",
   charts:
@@ -44,6 +44,7 @@ const columnWidths: Readonly<Record<KitBookColumn, number>> = {
   when: 30,
   cutLength: 18,
   minutes: 18,
+  joined: 12,
   level: 9,
   message: 70,
   chart: 18,

@@ -5,7 +5,7 @@ import type { KitBook, OpeningType, RowSource } from "../kitbook/kitBook";
 import type { Opening } from "../openings/opening";
 import type { Items } from "../pricing/item";
 import { chartGaps, chartUses, type ChartGap, type FurtherValues } from "./chartGaps";
-import { formulasOf } from "./fieldChoices";
+import { formulasOf, slotsSaidBy } from "../kitbook/typeFormulas";
 import { idleRows, type IdleRow } from "./idleRows";
 import { itemCoverage, type ItemCoverage } from "./namedItems";
 import { countedOpening } from "./probeOpenings";
@@ -56,9 +56,7 @@ function unusedSizes(types: readonly OpeningType[]): readonly UnusedSize[] {
   for (const type of types) {
     const read = new Set([
       ...formulasOf(type).flatMap(({ compiled }) => compiled.slots),
-      ...type.limits.flatMap(({ message }) =>
-        message.flatMap((piece) => (piece.kind === "value" ? [piece.slot] : [])),
-      ),
+      ...slotsSaidBy(type),
     ]);
     for (const { source, name, slot } of type.sizes) {
       sizes.set(source.number, { source, name });

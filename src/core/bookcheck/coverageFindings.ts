@@ -2,10 +2,10 @@
 import { makeFinding, type Finding, type FindingTable } from "../base/finding";
 import { inches, type Inches } from "../base/units";
 import type { ChartValue } from "../kitbook/chart";
-import type { RowSource } from "../kitbook/kitBook";
 import type { ChartGap } from "./chartGaps";
 import type { Coverage } from "./coverage";
 import type { NamedItem } from "./namedItems";
+import { rowName } from "./rowName";
 
 export const coverageFindings = {
   "chart-gap": {
@@ -91,7 +91,7 @@ export function findingsOfCoverage(
     ),
     ...idle.map(({ source, what, isProven, tries }) => {
       const never = source.section === "parts" ? "part-never-needed" : "limit-never-speaks";
-      const values = { row: describeRow(source), tries };
+      const values = { row: rowName(source), tries };
       const details = { place: source.place, found: what, values };
       return makeFinding(coverageFindings, isProven ? never : "row-not-seen", details);
     }),
@@ -99,7 +99,7 @@ export function findingsOfCoverage(
       makeFinding(coverageFindings, "size-unused", {
         place: source.place,
         found: name,
-        values: { row: describeRow(source) },
+        values: { row: rowName(source) },
       }),
     ),
     ...unusedCharts.map((found) => makeFinding(coverageFindings, "chart-unused", { found })),
@@ -143,7 +143,3 @@ export function gapWords(
     ? key(down, downField)
     : `${key(down, downField)} by ${key(across, acrossField)}`;
 }
-
-/** `Sizes row 12`. */
-const describeRow = ({ section, number }: RowSource): string =>
-  `${section.charAt(0).toUpperCase()}${section.slice(1)} row ${number}`;

@@ -2,7 +2,8 @@
 import { normalName } from "../formulas/names";
 import { childrenOf, type FormulaNode } from "../formulas/tree";
 import { missingError, type FormulaValue } from "../formulas/value";
-import type { BookFormula, KitBook, OpeningType } from "../kitbook/kitBook";
+import type { KitBook, OpeningType } from "../kitbook/kitBook";
+import { formulasOf } from "../kitbook/typeFormulas";
 
 export type FieldChoices = {
   readonly slot: number;
@@ -60,18 +61,6 @@ export function fieldChoices(
     }
   });
 }
-
-/** Every formula of an opening type. */
-export const formulasOf = ({ sizes, parts, limits }: OpeningType): readonly BookFormula[] => [
-  ...sizes.map(({ formula }) => formula),
-  ...limits.map(({ when }) => when),
-  ...parts.flatMap(({ item, size, quantity, when, cutLength, minutes, step }) => [
-    ...(item.kind === "formula" ? [item.formula] : []),
-    ...size,
-    quantity,
-    ...[when, cutLength, minutes, step].filter((formula) => formula !== null),
-  ]),
-];
 
 export function* nodesIn(node: FormulaNode): Generator<FormulaNode, void, undefined> {
   yield node;

@@ -5,7 +5,8 @@ import type { KitBook, OpeningType } from "../kitbook/kitBook";
 import type { Opening } from "../openings/opening";
 import { randomFromSeed } from "../pricing/randomNumbers";
 import { fieldsBehind } from "../takeoff/take";
-import { fieldChoices, formulasOf, type FieldChoices } from "./fieldChoices";
+import { formulasOf } from "../kitbook/typeFormulas";
+import { fieldChoices, type FieldChoices } from "./fieldChoices";
 import { openingState } from "./openingState";
 import { rowOutcomes } from "./rowOutcomes";
 

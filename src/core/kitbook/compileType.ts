@@ -116,6 +116,7 @@ function compilePart(
   const when = compileIfAny(part.when);
   const cutLength = compileIfAny(part.cutLength);
   const minutes = compileIfAny(part.minutes);
+  const joined = compileIfAny(part.joined);
   const constant = quantity?.compiled.constant;
   if (constant !== undefined && (isFormulaError(constant) || !isCount(constant))) {
     const found = isFormulaError(constant) ? constant.message : shownConstant(constant);
@@ -124,7 +125,7 @@ function compilePart(
   for (const finding of findings) fail(source, finding);
   if (findings.length > 0 || item === null || quantity === null) return [];
   const { bag, basis } = part;
-  return [{ source, bag, step, item, size, quantity, when, cutLength, minutes, basis }];
+  return [{ source, bag, step, item, size, quantity, when, cutLength, minutes, joined, basis }];
 }
 
 function compileItem(

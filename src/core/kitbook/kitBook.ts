@@ -63,6 +63,8 @@ export type PartBy<Formula> = {
   readonly cutLength: Formula | null;
   /** Minutes of work for one opening; `null` is not known, which is not zero. */
   readonly minutes: Formula | null;
+  /** Inches of material that a bolt joins, without washers and nut; `null` is not known. */
+  readonly joined: Formula | null;
   readonly basis: string;
 };
 

@@ -82,12 +82,13 @@ export const readPartRow = (row: PartRow, number: number): ReadRow<ReadPart> =>
     const when = readFormulaIfAny(row.when, report);
     const cutLength = readFormulaIfAny(row.cutLength, report);
     const minutes = readFormulaIfAny(row.minutes, report);
+    const joined = readFormulaIfAny(row.joined, report);
     const basis = readText(row.basis, report) ?? "";
     if (size !== null && size.length > 0 && cutLength !== null) {
       report(bookFinding("size-and-cut-length", { place: row.cutLength.place }));
     }
     if (item === null || size === null || quantity === null) return null;
-    return { bag, step, item, size, quantity, when, cutLength, minutes, basis };
+    return { bag, step, item, size, quantity, when, cutLength, minutes, joined, basis };
   });
 
 export const readLimitRow = (row: LimitRow, number: number): ReadRow<ReadLimit> =>

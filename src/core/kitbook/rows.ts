@@ -23,6 +23,7 @@ export const sectionColumns = {
     "when",
     "cutLength",
     "minutes",
+    "joined",
     "basis",
   ],
   limits: ["type", "when", "level", "message", "basis"],
@@ -47,7 +48,8 @@ export type SizeRow = RowOf<"sizes">;
  * `bag` and `step` place it in the order of work; `step` may be a formula. `item` is an item's code,
  * or a formula that gives one when it starts with `=`. `size` is one formula, or two separated by
  * ` x `, in inches. `quantity` is for one opening; a blank `when` is always. `cutLength` is in
- * inches, for what is cut from stock. `minutes` is the work of the row for one opening.
+ * inches, for what is cut from stock. `minutes` is the work of the row for one opening. `joined` is the
+ * thickness in inches of what a bolt joins, for checks of the bolt's length; nothing is counted by it.
  */
 export type PartRow = RowOf<"parts">;
 

@@ -12,6 +12,7 @@ import {
   type FormulaValue,
 } from "../formulas/value";
 import type { CompiledSize, KitBook, OpeningType } from "../kitbook/kitBook";
+import { formulasOf, slotsSaidBy } from "../kitbook/typeFormulas";
 import type { Opening } from "../openings/opening";
 import { fieldsText, messageText, type ShowLength } from "./describe";
 import { aboutFormula, errorReporter, type Report, type ReportError } from "./faults";
@@ -69,22 +70,8 @@ export function workOutSizes(book: KitBook, type: OpeningType, openings: readonl
 }
 
 /** The slots that any formula or message of a type reads; a column that nobody reads is left empty. */
-function slotsReadBy({ sizes, parts, limits }: OpeningType): ReadonlySet<number> {
-  const formulas = [
-    ...sizes.map((size) => size.formula),
-    ...limits.map((limit) => limit.when),
-    ...parts.flatMap(({ item, size, quantity, when, cutLength, minutes, step }) => [
-      ...(item.kind === "formula" ? [item.formula] : []),
-      ...size,
-      quantity,
-      ...[when, cutLength, minutes, step].filter((formula) => formula !== null),
-    ]),
-  ];
-  const said = limits.flatMap(({ message }) =>
-    message.flatMap((piece) => (piece.kind === "value" ? [piece.slot] : [])),
-  );
-  return new Set([...formulas.flatMap(({ compiled }) => compiled.slots), ...said]);
-}
+const slotsReadBy = (type: OpeningType): ReadonlySet<number> =>
+  new Set([...formulasOf(type).flatMap(({ compiled }) => compiled.slots), ...slotsSaidBy(type)]);
 
 function sizeColumn(size: CompiledSize, columns: FormulaColumns, count: number): FormulaValue[] {
   const { compiled } = size.formula;

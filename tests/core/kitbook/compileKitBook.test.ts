@@ -14,7 +14,7 @@ describe("a good book", () => {
       "Door, Gate | Leaf width | width / 2 | length",
     ],
     parts: [
-      "Door | Hinges | 1 | BOLT | | bolts | leaves > 1 | | 3 * bolts | assumed",
+      "Door | Hinges | 1 | BOLT | | bolts | leaves > 1 | | 3 * bolts | | assumed",
       "* | Leaf | 2 | PANEL | leaf_width x height | 1",
       'Gate | Track | = 2 + 1 | =CHART("rail", height) | | 1 | | width - 1"',
     ],

@@ -81,6 +81,7 @@ const rows: fc.Arbitrary<KitBookRows> = fc.record({
       when: cell,
       cutLength: cell,
       minutes: cell,
+      joined: cell,
       basis: cell,
     }),
     { maxLength: 6 },

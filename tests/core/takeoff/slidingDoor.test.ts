@@ -109,7 +109,7 @@ describe("a stop says in the user's lengths", () => {
 
   test("which field is missing", () => {
     expect(messages("8' x 7'")).toEqual([
-      "Not counted: post height is blank. Type it in the schedule; the kit book needs it (door_nominal > post_nominal).",
+      "Not counted: post height is blank. Type it in the schedule: the kit book needs it for this opening type.",
     ]);
   });
 });

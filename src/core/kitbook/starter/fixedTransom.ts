@@ -55,9 +55,9 @@ export const fixedTransom: StarterType = allInvented({
       quantity: "panels",
       minutes: "15 * panels",
     },
-    ...fastened(transom, "2 * side_bolts", ["CB 1/4 x 1-1/4", "HN 1/4"]),
+    ...fastened(transom, "2 * side_bolts", ["CB 1/4 x 1-1/4", "HN 1/4"], '3/4"'),
     { ...joint, item: "CLAMP PANEL", quantity: "2 * clamp_sets", minutes: "5 * clamp_sets" },
-    ...fastened(joint, "2 * clamp_sets", ["CB 1/4 x 1-1/4", "FN 1/4"]),
+    ...fastened(joint, "2 * clamp_sets", ["CB 1/4 x 1-1/4", "FN 1/4"], '3/4"'),
   ],
   limits: [
     {

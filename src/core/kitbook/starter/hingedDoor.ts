@@ -21,11 +21,11 @@ export const hingedDoor: StarterType = allInvented({
   parts: [
     ...hingedLeafParts(1),
     { ...latchSide, item: "JAMB", size: "height", quantity: 1, minutes: 12 },
-    ...fastened(latchSide, "jamb_bolts", ["CB 1/4 x 1-1/4", "HN 1/4"]),
+    ...fastened(latchSide, "jamb_bolts", ["CB 1/4 x 1-1/4", "HN 1/4"], '3/4"'),
     { ...latchSide, item: "STRIKE", quantity: 1, minutes: 6 },
-    ...fastened(latchSide, 2, ["CB 1/4 x 1/2", "LW 1/4", "HN 1/4"]),
+    ...fastened(latchSide, 2, ["CB 1/4 x 1/2", "LW 1/4", "HN 1/4"], '1/8"'),
     { ...latch, item: "LATCH", quantity: 1, minutes: 10 },
-    ...fastened(latch, 2, ["HB 1/4 x 1-3/4", "LW 1/4", "HN 1/4"]),
+    ...fastened(latch, 2, ["HB 1/4 x 1-3/4", "LW 1/4", "HN 1/4"], '1 1/4"'),
   ],
   limits: hingedLeafLimits,
 });

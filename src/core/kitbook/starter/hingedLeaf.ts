@@ -39,7 +39,7 @@ export function hingedLeafParts(leaves: 1 | 2): readonly StarterPart[] {
     count === 1 ? name : `${count} * ${name}`;
   return [
     { ...hingeSide, item: "JAMB HINGE", size: "height", quantity: leaves, minutes: 12 * leaves },
-    ...fastened(hingeSide, times(leaves, "jamb_bolts"), ["CB 1/4 x 1-1/4", "HN 1/4"]),
+    ...fastened(hingeSide, times(leaves, "jamb_bolts"), ["CB 1/4 x 1-1/4", "HN 1/4"], '3/4"'),
     {
       ...leaf,
       item: "PANEL",
@@ -53,7 +53,7 @@ export function hingedLeafParts(leaves: 1 | 2): readonly StarterPart[] {
       quantity: times(leaves, "hinges"),
       minutes: times(8 * leaves, "hinges"),
     },
-    ...fastened(leaf, times(4 * leaves, "hinges"), ["CB 1/4 x 3/4", "LW 1/4", "HN 1/4"]),
+    ...fastened(leaf, times(4 * leaves, "hinges"), ["CB 1/4 x 3/4", "LW 1/4", "HN 1/4"], '1/4"'),
   ];
 }
 

@@ -46,7 +46,7 @@ export function overheadParts(step: number): readonly StarterPart[] {
       minutes: "6 * hangers",
       basis: practiceTimed,
     },
-    ...fastened(overhead, "2 * hangers", ["HB 1/4 x 3/4", "FW 1/4", "LW 1/4", "HN 1/4"]),
+    ...fastened(overhead, "2 * hangers", ["HB 1/4 x 3/4", "FW 1/4", "LW 1/4", "HN 1/4"], '1/4"'),
     {
       ...overhead,
       item: "CLAMP TRACK",
@@ -54,7 +54,7 @@ export function overheadParts(step: number): readonly StarterPart[] {
       minutes: "4 * hangers",
       basis: practiceTimed,
     },
-    ...fastened(overhead, "hangers", ["CB 5/16 x 1", "HN 5/16"]),
+    ...fastened(overhead, "hangers", ["CB 5/16 x 1", "HN 5/16"], '1/2"'),
   ];
 }
 

@@ -102,9 +102,9 @@ export const slidingDoor: StarterType = {
   ],
   parts: [
     { ...latchSide, item: "JAMB", size: "height", quantity: 1, minutes: 12, basis: practiceTimed },
-    ...fastened(latchSide, 2, ["CB 1/4 x 1-1/4", "HN 1/4"]),
+    ...fastened(latchSide, 2, ["CB 1/4 x 1-1/4", "HN 1/4"], '3/4"'),
     { ...latchSide, item: "STRIKE", quantity: 1, minutes: 6, basis: practiceTimed },
-    ...fastened(latchSide, 2, ["CB 1/4 x 1/2", "LW 1/4", "HN 1/4"]),
+    ...fastened(latchSide, 2, ["CB 1/4 x 1/2", "LW 1/4", "HN 1/4"], '1/8"'),
     ...overheadParts(20),
     ...trackParts,
     ...leafParts(forOneLeaf),

@@ -96,7 +96,7 @@ export function leafParts(all: ForAllLeaves): readonly StarterPart[] {
       minutes: all("5 * clamp_sets"),
       basis: practiceTimed,
     },
-    ...fastened(joined, all("2 * clamp_sets"), ["CB 1/4 x 1-1/4", "FN 1/4"]),
+    ...fastened(joined, all("2 * clamp_sets"), ["CB 1/4 x 1-1/4", "FN 1/4"], '3/4"'),
     {
       ...joined,
       item: "SPLICE",
@@ -105,7 +105,7 @@ export function leafParts(all: ForAllLeaves): readonly StarterPart[] {
       minutes: all(8),
       basis: practiceTimed,
     },
-    ...fastened(joined, all("panels"), ["CB 1/4 x 1-1/4", "FW 1/4", "HN 1/4"]),
+    ...fastened(joined, all("panels"), ["CB 1/4 x 1-1/4", "FW 1/4", "HN 1/4"], '3/4"'),
     {
       ...joined,
       item: "ANGLE",
@@ -114,7 +114,7 @@ export function leafParts(all: ForAllLeaves): readonly StarterPart[] {
       minutes: all(8),
       basis: practiceTimed,
     },
-    ...fastened(joined, all(4), ["CB 1/4 x 1-1/4", "HN 1/4"]),
+    ...fastened(joined, all(4), ["CB 1/4 x 1-1/4", "HN 1/4"], '3/4"'),
     {
       ...stile,
       item: "STILE",
@@ -123,7 +123,7 @@ export function leafParts(all: ForAllLeaves): readonly StarterPart[] {
       minutes: all(8),
       basis: practiceTimed,
     },
-    ...fastened(stile, all(3), ["HB 1/4 x 1-3/4", "HN 1/4"]),
+    ...fastened(stile, all(3), ["HB 1/4 x 1-3/4", "HN 1/4"], '1 1/4"'),
     { ...stile, item: "SPACER", quantity: all(4) },
     { ...trolleys, item: "TROLLEY", quantity: all(2), minutes: all(15), basis: practiceTimed },
     ...fastened(trolleys, all(2), ["HN 1/2"]),
@@ -135,7 +135,7 @@ export function stopAndGuideParts(all: ForAllLeaves): readonly StarterPart[] {
   const trackStop: Connection = { bag: "Track stop", step: 60, basis: practice };
   const guide: Connection = { bag: "Floor guide", step: 70, basis: practice };
   return [
-    ...fastened(trackStop, all(1), ["CB 1/2 x 1-1/4", "FW 1/2", "HN 1/2"]),
+    ...fastened(trackStop, all(1), ["CB 1/2 x 1-1/4", "FW 1/2", "HN 1/2"], '3/8"'),
     {
       ...guide,
       item: "GUIDE",
@@ -145,7 +145,7 @@ export function stopAndGuideParts(all: ForAllLeaves): readonly StarterPart[] {
       basis: practiceTimed,
     },
     { ...guide, item: "BRACKET", quantity: all(2) },
-    ...fastened(guide, all(2), ["CB 5/16 x 1", "FN 5/16"]),
+    ...fastened(guide, all(2), ["CB 5/16 x 1", "FN 5/16"], '1/4"'),
     {
       ...guide,
       item: "=floor_anchor",

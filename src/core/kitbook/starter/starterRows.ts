@@ -24,6 +24,7 @@ export type StarterPart = {
   readonly when?: string;
   readonly cutLength?: string;
   readonly minutes?: string | number;
+  readonly joined?: string;
   readonly basis: string;
 };
 
@@ -54,6 +55,7 @@ export type StarterType = {
 export const bases = {
   practice: "common practice, no source",
   practiceTimed: "common practice, no source; minutes invented",
+  practiceJoined: "common practice, no source; thickness joined invented",
   assumed: "assumed",
   assumedTimed: "assumed; minutes invented",
   invented: "invented starter: replace with your supplier's",
@@ -62,12 +64,21 @@ export const bases = {
 /** Where a part goes and when: what the parts of one connection share. */
 export type Connection = Pick<StarterPart, "bag" | "step" | "when" | "basis">;
 
-/** One row for each fastener of a connection: so many of each, bolt first, nut last. */
+/**
+ * One row for each fastener of a connection: so many of each, bolt first, nut last. `joined` is the
+ * thickness that the bolt joins, invented like every thickness of the starter.
+ */
 export const fastened = (
   connection: Connection,
   quantity: string | number,
   fasteners: readonly string[],
-): readonly StarterPart[] => fasteners.map((item) => ({ ...connection, item, quantity }));
+  joined?: string,
+): readonly StarterPart[] =>
+  fasteners.map((item, index) =>
+    index === 0 && joined !== undefined
+      ? { ...connection, item, quantity, joined, basis: bases.practiceJoined }
+      : { ...connection, item, quantity },
+  );
 
 /** An opening type whose every row is a starter only, whatever it was taken over from. */
 export const allInvented = ({ type, sizes, parts, limits }: StarterType): StarterType => ({
