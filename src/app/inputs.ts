@@ -7,6 +7,7 @@ import { starterItems } from "../core/kitbook/starter/items";
 import { starterKitBook } from "../core/kitbook/starter/starterKitBook";
 import type { Schedule } from "../core/openings/openingRow";
 import type { ItemRow } from "../core/pricing/item";
+import { hardwareHeadings } from "../tables/hardwareTableColumns";
 import { readItemTable } from "../tables/itemTable";
 import { readKitBook, type KitBookReading } from "../tables/kitBookTable";
 import { scheduleLikeness } from "../tables/scheduleLayout";
@@ -149,10 +150,14 @@ function schedulesIn(blocks: readonly SourceBlock[], settings: Settings): readon
 /** The rows of each block that is an items table, kept with it: the same block has the same rows. */
 const itemsOfBlock = new WeakMap<Block, readonly ItemRow[] | null>();
 
+/** A hardware sheet that was kept lists items with their costs too, and is no items table. */
+const itemsIn = (block: Block): readonly ItemRow[] | null =>
+  hardwareHeadings(block) === null ? readItemTable(block) : null;
+
 function firstItems(blocks: readonly SourceBlock[]): readonly ItemRow[] | null {
   for (const { block } of blocks) {
     const known = itemsOfBlock.get(block);
-    const rows = known === undefined ? readItemTable(block) : known;
+    const rows = known === undefined ? itemsIn(block) : known;
     itemsOfBlock.set(block, rows);
     if (rows !== null && rows.length > 0) return rows;
   }

@@ -5,6 +5,8 @@ import type { Source, Workbook, WorkbookChange, WorkbookFault } from "../workboo
 import { readBlocks, sourceKey, type SourceBlock } from "./sourceBlocks";
 
 export type KeptBlocks = {
+  /** One sheet or table, whosever it is. */
+  readonly readOne: Workbook["read"];
   /** A block that reads as before is the same object as before. */
   readonly read: () => Promise<Result<readonly SourceBlock[], WorkbookFault>>;
   /** The next `read` asks the host again for what `change` is about. */
@@ -38,13 +40,12 @@ export function keptBlocks(workbook: Workbook): KeptBlocks {
   };
 
   return {
+    readOne,
     read: async () => {
-      const blocks = await readBlocks(await workbook.sheets(), readOne);
-      if (blocks.ok) {
-        const keys = new Set(blocks.value.map(({ source }) => sourceKey(source)));
-        kept = new Map([...kept].filter(([key]) => keys.has(key)));
-      }
-      return blocks;
+      const sheets = await workbook.sheets();
+      const names = new Set(sheets.map(({ name }) => name));
+      kept = new Map([...kept].filter(([, { block }]) => names.has(block.sheet)));
+      return await readBlocks(sheets, readOne);
     },
     forget: (change) => {
       if (change.kind === "selection") return;

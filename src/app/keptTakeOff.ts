@@ -16,6 +16,7 @@ import { joinTakeOffs } from "../core/takeoff/joinTakeOffs";
 import { kitBookParts } from "../tables/kitBookParts";
 import { readKitBook } from "../tables/kitBookTable";
 import { scheduleLayout, type ScheduleLayout } from "../tables/scheduleLayout";
+import { nothingRead, type ReadCorrections } from "./corrections";
 import { findInputs, gatherInputs } from "./inputs";
 import { onceForSame } from "./onceForSame";
 import {
@@ -32,6 +33,7 @@ import { workbookTakeOff, type WorkbookTakeOff } from "./takeOffWorkbook";
 export type KeptTakeOff = (
   blocks: readonly SourceBlock[],
   settings: Settings,
+  corrections?: ReadCorrections,
 ) => Steps<WorkbookTakeOff>;
 
 /** How much of the way is done once the schedules are counted. */
@@ -47,7 +49,7 @@ export function keptTakeOff(): KeptTakeOff {
   );
   const kept = new Map<string, KeptSchedule>();
 
-  return function* (blocks, settings) {
+  return function* (blocks, settings, typed = nothingRead) {
     const found = findInputs(blocks, settings, {}, readBook);
     yield 0;
     const layouts = found.chosen.map(({ block }) => scheduleLayout(block, settings.columns));
@@ -79,12 +81,14 @@ export function keptTakeOff(): KeptTakeOff {
     const taken = joinTakeOffs(schedules.flatMap((schedule) => schedule.taken));
     yield whenCounted;
     const checked = schedules.map((schedule) => schedule.checked);
-    const phases = { compiled, checkedItems, checked, taken };
+    const rules = { unit: settings.unit, showLength };
+    const corrections = typed.input;
+    const phases = { compiled, checkedItems, checked, taken, corrections, rules };
     const estimated = yield* between(whenCounted, 1, finishEstimate(phases));
     const readings = counted.map((schedule) =>
       schedule.ok ? ok(schedule.value.reading) : schedule,
     );
-    return workbookTakeOff(gatherInputs(found, readings), estimated);
+    return workbookTakeOff(gatherInputs(found, readings), typed, estimated);
   };
 }
 

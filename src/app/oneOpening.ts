@@ -12,6 +12,7 @@ import type { KitBook } from "../core/kitbook/kitBook";
 import { checkOpenings } from "../core/openings/checkOpenings";
 import type { ScheduleKey } from "../core/openings/openingRow";
 import { checkItems, type Items } from "../core/pricing/item";
+import { asCounted } from "../core/corrections/correctedLine";
 import { priceMaterial, type Material } from "../core/pricing/material";
 import { takeOff } from "../core/takeoff/takeOff";
 import type { Take } from "../core/takeoff/take";
@@ -98,5 +99,5 @@ function countOne(
   if (take === undefined) return err("The opening cannot be counted.");
   const [broken] = take.type.broken;
   if (broken !== undefined) return err(`The kit book has an error: ${broken.finding.message}`);
-  return ok({ material: priceMaterial(taken.jobs[0]?.lines ?? [], items), take });
+  return ok({ material: priceMaterial((taken.jobs[0]?.lines ?? []).map(asCounted), items), take });
 }

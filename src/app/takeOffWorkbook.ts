@@ -3,6 +3,7 @@ import { makeFinding, type Finding, type FindingTable } from "../core/base/findi
 import { ok, type Result } from "../core/base/result";
 import { estimate, type Estimate } from "../core/estimate/estimate";
 import type { Workbook, WorkbookFault } from "../workbook/workbook";
+import { nothingRead, readCorrections, type ReadCorrections } from "./corrections";
 import { readInputs, type Inputs, type OtherInputs } from "./inputs";
 import { currencyIn, lengthWriter, type Settings } from "./settings";
 
@@ -16,6 +17,7 @@ const useFindings = {
 
 export type WorkbookTakeOff = {
   readonly inputs: Inputs;
+  readonly corrections: ReadCorrections;
   readonly estimate: Estimate;
   /** Those of reading the workbook, then those of the estimate. */
   readonly findings: readonly Finding[];
@@ -23,20 +25,30 @@ export type WorkbookTakeOff = {
   readonly complete: boolean;
 };
 
-/** Reads the workbook and counts every opening it holds. Error: the host could not read. */
+/**
+ * Reads the workbook and counts every opening it holds, with what was typed on the hardware sheets of
+ * the workbook that is to be written. Error: the host could not read.
+ */
 export async function takeOffWorkbook(
   workbook: Workbook,
   settings: Settings,
-  others: OtherInputs = {},
+  others: OtherInputs & { readonly target?: Workbook } = {},
 ): Promise<Result<WorkbookTakeOff, WorkbookFault>> {
   const inputs = await readInputs(workbook, settings, others);
-  return inputs.ok ? ok(takeOffInputs(inputs.value, settings)) : inputs;
+  if (!inputs.ok) return inputs;
+  const typed = await readCorrections(others.target ?? workbook);
+  return typed.ok ? ok(takeOffInputs(inputs.value, settings, typed.value)) : typed;
 }
 
 /** Counts what was read. Pure: the same inputs give the same answer. */
-export const takeOffInputs = (inputs: Inputs, settings: Settings): WorkbookTakeOff =>
+export const takeOffInputs = (
+  inputs: Inputs,
+  settings: Settings,
+  corrections: ReadCorrections = nothingRead,
+): WorkbookTakeOff =>
   workbookTakeOff(
     inputs,
+    corrections,
     estimate({
       schedules: inputs.schedules,
       kitBook: inputs.kitBook,
@@ -44,16 +56,22 @@ export const takeOffInputs = (inputs: Inputs, settings: Settings): WorkbookTakeO
       unit: settings.unit,
       currency: currencyIn(settings),
       showLength: lengthWriter(settings),
+      corrections: corrections.input,
     }),
   );
 
 /** What was read and what it comes to, together. */
-export function workbookTakeOff(inputs: Inputs, result: Estimate): WorkbookTakeOff {
+export function workbookTakeOff(
+  inputs: Inputs,
+  corrections: ReadCorrections,
+  result: Estimate,
+): WorkbookTakeOff {
   const isEmpty = inputs.schedules.every((schedule) => schedule.rows.length === 0);
   const none = isEmpty ? [makeFinding(useFindings, "no-openings", {})] : [];
-  const findings = [...none, ...inputs.findings, ...result.findings];
+  const findings = [...none, ...inputs.findings, ...corrections.findings, ...result.findings];
   return {
     inputs,
+    corrections,
     estimate: result,
     findings,
     complete: findings.every((finding) => finding.level !== "stop"),

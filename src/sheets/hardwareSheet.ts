@@ -1,12 +1,14 @@
 /**
  * The hardware sheet: what the openings of one job (or of several, one below the other) need, by
- * family, with costs that follow a changed quantity, spare or unit cost as live formulas.
+ * family, with a place to correct each line and to add others by hand. Quantities, costs and weights
+ * follow what is typed as live formulas.
  */
 import type { Drawing, DrawnRow } from "../workbook/drawing";
 import { blankRow, headingRow, wordsRow } from "./cells";
 import { caution } from "./caution";
-import { hardwareColumns, type HardwareColumnKey } from "./hardwareColumns";
+import { hardwareLayout } from "./hardwareLayout";
 import { jobSection } from "./hardwareSection";
+import { lostRows } from "./hardwareStrays";
 import type { HardwareWish } from "./hardwareWish";
 import { printSetup } from "./printSetup";
 
@@ -15,10 +17,8 @@ export function hardwareSheet(wish: HardwareWish): Drawing {
   const { jobs } = wish;
   const [first] = jobs;
   const subject = jobs.length === 1 && first !== undefined ? first.job : "";
-  const columns = hardwareColumns.filter((column) => wish.withCosts || !column.isCost);
-  const places = new Map(columns.map((column, index) => [column.key, index]));
-  const columnOf = (key: HardwareColumnKey): number | null => places.get(key) ?? null;
-  const width = columns.length;
+  const layout = hardwareLayout(wish);
+  const { columns, width } = layout;
 
   const headings = headingRow(
     columns.map(({ heading, numbers, note }) => ({
@@ -40,8 +40,9 @@ export function hardwareSheet(wish: HardwareWish): Drawing {
     if (job !== first) {
       breaks.push(rows.length);
     }
-    rows.push(...jobSection(job, wish, rows.length, width, columnOf));
+    rows.push(...jobSection(layout, job, rows.length));
   }
+  rows.push(...lostRows(layout, wish.lost ?? []));
   return {
     name: subject === "" ? "Hardware" : `Hardware ${subject}`,
     mark: { kind: "hardware", subject },

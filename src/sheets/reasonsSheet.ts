@@ -1,6 +1,7 @@
 /** The reasons sheet: one row for each part of each opening, with how its number came about. */
 import type { Steps } from "../core/base/steps";
 import type { Inches } from "../core/base/units";
+import { correctionWords, type CorrectedLine } from "../core/corrections/correctedLine";
 import type { JobEstimate } from "../core/estimate/estimate";
 import { writeLength, type LengthStyle } from "../core/lengths/writeLength";
 import { because, quantityOf } from "../core/takeoff/explain";
@@ -8,7 +9,7 @@ import { sizeTexts } from "../core/takeoff/sizeTexts";
 import { countsIn, openingAt } from "../core/takeoff/take";
 import type { Drawing, DrawnRow } from "../workbook/drawing";
 import { caution } from "./caution";
-import { headingRow, number, row, text, wordsRow } from "./cells";
+import { blank, headingRow, number, row, text, wordsRow } from "./cells";
 import { printSetup } from "./printSetup";
 
 /** A sheet with more rows than this is no help to a person, and slow in every spreadsheet. */
@@ -27,19 +28,17 @@ const headings = [
 /** Rows that are drawn in one step. */
 const rowsInStep = 500;
 
+/** A row for each count, and one for what was typed about the line. */
+const reasonsOf = ({ counts, typed }: CorrectedLine): number =>
+  counts.reduce((rows, column) => rows + column.rows.length, typed === null ? 0 : 1);
+
 /** All counts of the jobs, line by line in the hardware sheet's order. */
 export function* drawReasons(jobs: readonly JobEstimate[], lengths: LengthStyle): Steps<Drawing> {
   const show = (length: Inches): string => writeLength(length, lengths);
   const width = headings.length;
-  const all = jobs.reduce(
-    (sum, job) =>
-      sum +
-      job.takeOff.lines.reduce(
-        (count, line) => count + line.counts.reduce((rows, column) => rows + column.rows.length, 0),
-        0,
-      ),
-    0,
-  );
+  const all = jobs
+    .flatMap((job) => job.corrections.lines)
+    .reduce((sum, line) => sum + reasonsOf(line), 0);
   const rows: DrawnRow[] = [
     wordsRow("Reasons", "title", width, { height: 26 }),
     wordsRow(
@@ -68,6 +67,18 @@ export function* drawReasons(jobs: readonly JobEstimate[], lengths: LengthStyle)
           ),
         );
       }
+      if (line.typed === null || rows.length - heading > mostRows) continue;
+      rows.push(
+        row(
+          text(job),
+          text(line.item),
+          text(sizeText(line), { align: "right" }),
+          blank(),
+          number(line.quantity - line.counted, "count"),
+          blank(),
+          text(`Typed on the hardware sheet: ${correctionWords(line)}`, { look: "note" }),
+        ),
+      );
     }
   }
   if (all > mostRows) {

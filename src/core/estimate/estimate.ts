@@ -5,14 +5,22 @@
  * 2. The items table is checked.
  * 3. Schedule rows become openings; a row that cannot be counted is kept aside with its findings.
  * 4. Openings go through the kit book: lines per job, each with the reason for every piece.
- * 5. Lines are priced and weighed from the items table.
- * 6. Findings of all phases are put in the order of the cells they are about.
+ * 5. What persons typed on the hardware sheets is put to the lines: corrections, lines added by hand.
+ * 6. Lines are priced and weighed from the items table.
+ * 7. Findings of all phases are put in the order of the cells they are about.
  *
  * Nothing is left out in silence: `complete` is false as soon as one row anywhere was not counted.
  */
 import type { Finding } from "../base/finding";
 import { finish, type Steps } from "../base/steps";
 import type { Inches } from "../base/units";
+import { uncorrected, type CorrectionRules, type JobCorrections } from "../corrections/correctJob";
+import {
+  correctJobs,
+  noCorrections,
+  type CorrectionInput,
+  type Corrections,
+} from "../corrections/corrections";
 import { compileKitBook, type KitBookResult } from "../kitbook/compileKitBook";
 import { typeKey, type KitBook } from "../kitbook/kitBook";
 import type { KitBookRows } from "../kitbook/rows";
@@ -34,6 +42,8 @@ export type EstimateInput = {
   readonly currency: Currency;
   /** How findings and reasons write a length. */
   readonly showLength: (length: Inches) => string;
+  /** What was typed on hardware sheets before; nothing where absent. */
+  readonly corrections?: CorrectionInput;
 };
 
 export type JobEstimate = {
@@ -44,7 +54,10 @@ export type JobEstimate = {
   readonly uncounted: readonly UncountedRow[];
   /** Counted, but by a kit book that has bad rows for them. */
   readonly partly: readonly PartlyCounted[];
+  /** What is counted, before corrections. */
   readonly takeOff: JobTakeOff;
+  readonly corrections: JobCorrections;
+  /** Of the lines after corrections. */
   readonly material: Material;
 };
 
@@ -62,7 +75,8 @@ export type Estimate = {
   readonly takeOff: TakeOff;
   readonly kitBook: KitBook;
   readonly items: Items;
-  /** By cell: kit book, items, schedule rows in order, then what is about no cell. */
+  readonly corrections: Corrections;
+  /** By cell: kit book, items, schedule rows in order, corrections, then what is about no cell. */
   readonly findings: readonly Finding[];
 };
 
@@ -73,6 +87,8 @@ export type Phases = {
   /** By schedule. */
   readonly checked: readonly CheckedOpenings[];
   readonly taken: TakeOff;
+  readonly corrections: CorrectionInput;
+  readonly rules: CorrectionRules;
 };
 
 /** Runs all phases. Total: any input gives an estimate, with findings for what is wrong in it. */
@@ -84,7 +100,9 @@ export function estimate(input: EstimateInput): Estimate {
   const checked = schedules.map((schedule) => checkOpenings(schedule, typeNames, unit));
   const openings = checked.flatMap((schedule) => schedule.openings);
   const taken = takeOff(compiled.book, openings, showLength);
-  return finish(finishEstimate({ compiled, checkedItems, checked, taken }));
+  const corrections = input.corrections ?? noCorrections;
+  const rules = { unit, showLength };
+  return finish(finishEstimate({ compiled, checkedItems, checked, taken, corrections, rules }));
 }
 
 /** The further headings of all schedules, each once: fields that the kit book's formulas may use. */
@@ -94,15 +112,21 @@ export const headingsOf = (
   ...new Set(schedules.flatMap((schedule) => Object.values(schedule.otherHeadings))),
 ];
 
-/** Phases 5 and 6, a job a step. */
+/** Phases 5 to 7, a job a step. */
 export function* finishEstimate(phases: Phases): Steps<Estimate> {
   const { compiled, checkedItems, checked, taken } = phases;
   const unread = checked.flatMap((schedule) => schedule.uncounted);
   const aboutOpening = findingsByOpening(taken.findings);
   const parts = jobsOf(taken, unread);
+  const corrections = correctJobs(
+    parts.map((part) => part.takeOff),
+    phases.corrections,
+    phases.rules,
+  );
   const jobs: JobEstimate[] = [];
-  for (const { job, takeOff: jobTakeOff, uncounted } of parts) {
-    yield jobs.length / (parts.length + 1);
+  for (const [index, { job, takeOff: jobTakeOff, uncounted }] of parts.entries()) {
+    yield index / (parts.length + 1);
+    const corrected = corrections.jobs[index] ?? uncorrected(jobTakeOff.lines);
     jobs.push({
       job,
       rows: jobTakeOff.openings.length + uncounted.length,
@@ -111,7 +135,8 @@ export function* finishEstimate(phases: Phases): Steps<Estimate> {
       ),
       partly: partlyCounted(jobTakeOff, compiled.book),
       takeOff: jobTakeOff,
-      material: priceMaterial(jobTakeOff.lines, checkedItems.items),
+      corrections: corrected,
+      material: priceMaterial(corrected.lines, checkedItems.items),
     });
   }
   yield parts.length / (parts.length + 1);
@@ -123,6 +148,7 @@ export function* finishEstimate(phases: Phases): Steps<Estimate> {
     ...compiled.findings,
     ...checkedItems.findings,
     ...scheduleFindings,
+    ...corrections.findings.map(({ finding }) => finding),
     ...materialDoubts(jobs.map((job) => job.material)),
   ];
   return {
@@ -131,6 +157,7 @@ export function* finishEstimate(phases: Phases): Steps<Estimate> {
     takeOff: taken,
     kitBook: compiled.book,
     items: checkedItems.items,
+    corrections,
     findings,
   };
 }

@@ -1,4 +1,5 @@
 /** Names of sizes, fields and charts: one spelling for all the ways that people write one name. */
+import { typingDistance } from "../base/typingDistance";
 
 /**
  * The spelling under which a name is known: small letters, every run of spaces and punctuation one
@@ -37,31 +38,4 @@ export function nearestName(name: string, known: Iterable<string>): string | und
     best = candidate;
   }
   return best;
-}
-
-/** Restricted Damerau-Levenshtein distance: single changes, with a swap of neighbours counted once. */
-function typingDistance(from: string, to: string): number {
-  let before: number[] = [];
-  let above = Array.from({ length: to.length + 1 }, (_, column) => column);
-  for (let row = 1; row <= from.length; row++) {
-    const current = [row];
-    for (let column = 1; column <= to.length; column++) {
-      const same = from[row - 1] === to[column - 1];
-      let distance = Math.min(
-        (above[column] ?? 0) + 1,
-        (current[column - 1] ?? 0) + 1,
-        (above[column - 1] ?? 0) + (same ? 0 : 1),
-      );
-      const swapped =
-        row > 1 &&
-        column > 1 &&
-        from[row - 1] === to[column - 2] &&
-        from[row - 2] === to[column - 1];
-      if (swapped) distance = Math.min(distance, (before[column - 2] ?? 0) + 1);
-      current.push(distance);
-    }
-    before = above;
-    above = current;
-  }
-  return above[to.length] ?? 0;
 }

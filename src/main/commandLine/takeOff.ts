@@ -27,7 +27,11 @@ async function run(words: readonly string[]): Promise<Result<Answer, string>> {
   const settings = await settingsFor(workbook.value, wanted);
   const others = await otherInputs(wanted);
   if (!others.ok) return others;
-  const takenOff = await takeOffWorkbook(workbook.value, settings, others.value);
+  // What was typed on hardware sheets stands in the workbook that is written.
+  const opened = targetOf(wanted, workbook.value);
+  if (!opened.ok) return opened;
+  const target = opened.value;
+  const takenOff = await takeOffWorkbook(workbook.value, settings, { ...others.value, target });
   if (!takenOff.ok) return err(takenOff.error.message);
   const takeOff = takenOff.value;
   if (takeOff.inputs.schedules.length === 0) {
@@ -35,7 +39,10 @@ async function run(words: readonly string[]): Promise<Result<Answer, string>> {
     return err(stops.map((finding) => finding.message).join("\n"));
   }
   if (wanted.out !== null) {
-    const written = await writeOut(wanted.out, wanted.schedule, workbook.value, takeOff, settings);
+    // In another workbook there is no items sheet for live prices to point at.
+    const isOther = target !== workbook.value;
+    const inputs = isOther ? { ...takeOff.inputs, hasItemsSheet: false } : takeOff.inputs;
+    const written = await writeOut(wanted.out, target, { ...takeOff, inputs }, settings);
     if (!written.ok) return written;
   }
   const text = wanted.json
@@ -81,21 +88,21 @@ async function otherInputs({
   return ok(others);
 }
 
-/** Into the file of that name where it exists, else into a copy of the schedule's workbook. */
+/** The workbook of the file to write where that exists, else the schedule's. */
+const targetOf = (
+  { out, schedule }: TakeOffArguments,
+  source: FileWorkbook,
+): Result<FileWorkbook, string> =>
+  out !== null && out !== schedule && fileExists(out) ? readWorkbookFile(out) : ok(source);
+
 async function writeOut(
   out: string,
-  schedule: string,
-  source: FileWorkbook,
+  target: FileWorkbook,
   takeOff: WorkbookTakeOff,
   settings: Settings,
 ): Promise<Result<null, string>> {
-  const isOther = out !== schedule && fileExists(out);
-  const opened = isOther ? readWorkbookFile(out) : ok(source);
-  if (!opened.ok) return opened;
-  // In another workbook there is no items sheet for live prices to point at.
-  const inputs = isOther ? { ...takeOff.inputs, hasItemsSheet: false } : takeOff.inputs;
-  const written = await writeTakeOff(opened.value, { ...takeOff, inputs }, settings);
-  return written.ok ? writeFileWhole(out, opened.value.bytes()) : err(written.error.message);
+  const written = await writeTakeOff(target, takeOff, settings);
+  return written.ok ? writeFileWhole(out, target.bytes()) : err(written.error.message);
 }
 
 answer(await run(process.argv.slice(2)));

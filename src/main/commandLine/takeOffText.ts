@@ -1,5 +1,6 @@
 /** The take-off as text that a person reads in a terminal. */
 import { findingCell, findingLevels, type Finding } from "../../core/base/finding";
+import { correctionWords } from "../../core/corrections/correctedLine";
 import type { JobEstimate } from "../../core/estimate/estimate";
 import type { Currency } from "../../core/money/currency";
 import { moneyText } from "../../core/money/writeMoney";
@@ -53,6 +54,12 @@ function jobText(job: JobEstimate, lengths: LengthStyle, currency: Currency): re
         item?.description ?? "not in the items table",
       ]),
     ).map((line) => `  ${line}`),
+    ...material.lines.flatMap(({ line }) => {
+      const words = correctionWords(line);
+      const size = sizeText(line);
+      const name = size === "" ? line.item : `${line.item} ${size}`;
+      return words === "" ? [] : [`  ${name}: ${line.counted} counted, ${words}`];
+    }),
     ...material.families.map(({ family, cost }) => `  ${family}: ${moneyText(cost, currency)}`),
     `  Material: ${material.total === null ? "nothing could be priced" : moneyText(material.total, currency)}` +
       (material.unpriced.length === 0

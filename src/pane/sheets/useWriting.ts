@@ -4,7 +4,7 @@ import { keepLastWritten, readLastWritten, summaryOf } from "../../app/lastWritt
 import { changesSince } from "../../app/changesSince";
 import { currencyIn } from "../../app/settings";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
-import { drawTakeOff, type IsIn } from "../../app/writeSheets";
+import { drawTakeOff, writeDrawings, type IsIn } from "../../app/writeSheets";
 import { ok, type Result } from "../../core/base/result";
 import { cancelled } from "../../workbook/faults";
 import type { SheetSummary, WorkbookFault, WrittenSheet } from "../../workbook/workbook";
@@ -55,7 +55,7 @@ export function useWriting(): WritingHandle {
     });
     if (drawings === null) return { ok: false, error: cancelled };
     const before = await readLastWritten(workbook);
-    const sheets = await workbook.write(drawings, {
+    const sheets = await writeDrawings(workbook, takeOff, drawings, {
       signal,
       onProgress: (done) => onProgress(whenDrawn + done * (1 - whenDrawn)),
     });

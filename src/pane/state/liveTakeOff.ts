@@ -1,4 +1,5 @@
 /** Keeps a take-off up with its workbook: reads and counts again a moment after each change. */
+import { readCorrections } from "../../app/corrections";
 import { keptBlocks } from "../../app/keptBlocks";
 import { keptTakeOff } from "../../app/keptTakeOff";
 import { defaultSettings, readSettings, writeSettings, type Settings } from "../../app/settings";
@@ -65,13 +66,22 @@ export function liveTakeOff(
       tell({ kind: "failed", fault: read.error });
       return;
     }
+    const typed = await readCorrections(workbook, blocks.readOne);
+    if (signal.aborted) return;
+    if (!typed.ok) {
+      tell({ kind: "failed", fault: typed.error });
+      return;
+    }
     let toldAt = performance.now();
     const onProgress = (progress: number): void => {
       if (performance.now() - toldAt < pauseBetweenProgress) return;
       toldAt = performance.now();
       tell({ kind: "progressed", progress });
     };
-    const counted = await runSteps(takeOff(read.value, settings), { signal, onProgress });
+    const counted = await runSteps(takeOff(read.value, settings, typed.value), {
+      signal,
+      onProgress,
+    });
     if (counted !== null) tell({ kind: "counted", takeOff: counted });
   };
 

@@ -1,0 +1,142 @@
+/**
+ * A hardware sheet as it stands -> what persons typed on it.
+ *
+ * Rows are known by the name in their last column, so sorting and inserting loses none. A row that
+ * holds a quantity and no name was put in by a person.
+ */
+import { cellText, isBlank, type Block, type CellValue } from "../core/base/cell";
+import { nothingTyped, type ReadRow, type ReadSheet } from "../core/corrections/correction";
+import type { WrittenRow, WrittenSpares } from "../core/corrections/record";
+import { bandMark, readRowName, rowKey, type RowName } from "../core/corrections/rowName";
+import { itemKey } from "../core/pricing/item";
+import type { CarriedCell } from "../workbook/drawing";
+import { carriedColumns, hardwareHeadings, type HardwareTableColumn } from "./hardwareTableColumns";
+import { typedSpares } from "./typedSpares";
+
+/** What a hardware sheet is read by. */
+export type HardwareRules = {
+  /** The subject of the sheet's mark: a job, or the empty text for several. */
+  readonly subject: string;
+  /** The spares of each item when the sheet was written, by its key. */
+  readonly spares: WrittenSpares;
+  /** What was typed on it when it was written. */
+  readonly written: readonly WrittenRow[];
+};
+
+export type HardwareReading = {
+  readonly sheet: ReadSheet;
+  /** Every cell whose content is in `sheet`. */
+  readonly carried: readonly CarriedCell[];
+};
+
+/** Reads a hardware sheet; `null` where its headings are gone. */
+export function readHardwareTable(block: Block, rules: HardwareRules): HardwareReading | null {
+  const headings = hardwareHeadings(block);
+  if (headings === null) return null;
+  const before = new Map(
+    rules.written.flatMap(({ name, typed }) => (name === null ? [] : [[rowKey(name), typed]])),
+  );
+  const rows: ReadRow[] = [];
+  const carried: CarriedCell[] = [];
+  let job = rules.subject;
+  // Somebody may have sorted the headings along with the rows, so rows above them are read too.
+  for (let index = 0; index < block.rows.length; index += 1) {
+    if (index === headings.row) continue;
+    const row = rowAt(block, index, headings.columns);
+    const named = row.text("line");
+    const name = readRowName(named);
+    if (name === null && (named === bandMark || !isPutIn(row))) continue;
+    if (name !== null && name.kind !== "move") job = name.job;
+    const own = name === null ? undefined : before.get(rowKey(name))?.spares;
+    const spares = sparesIn(row, name, rules.spares, own);
+    rows.push({
+      name,
+      job,
+      ...typedIn(row, name, spares ?? ""),
+      place: {
+        sheet: block.sheet,
+        row: block.row + index,
+        column: block.column + (headings.columns.get("correction") ?? 0),
+      },
+    });
+    for (const key of carriedColumns(name)) {
+      const column = headings.columns.get(key);
+      // Where it cannot be told whether it was typed, the old sheet had better be kept.
+      if (column === undefined || (key === "spares" && spares === null)) continue;
+      const value = row.value(key);
+      if (value === null) continue;
+      carried.push({ row: block.row + index, column: block.column + column, value });
+    }
+  }
+  return { sheet: { subject: rules.subject, rows: withJobs(rows) }, carried };
+}
+
+type Row = {
+  readonly value: (key: HardwareTableColumn) => CellValue;
+  /** Without the spaces around it. */
+  readonly text: (key: HardwareTableColumn) => string;
+};
+
+function rowAt(
+  block: Block,
+  index: number,
+  columns: ReadonlyMap<HardwareTableColumn, number>,
+): Row {
+  const value = (key: HardwareTableColumn): CellValue => {
+    const column = columns.get(key);
+    return column === undefined ? null : (block.rows[index]?.[column] ?? null);
+  };
+  return { value, text: (key) => cellText(value(key)).trim() };
+}
+
+/** A title or a remark holds no quantity. */
+const isPutIn = ({ value }: Row): boolean =>
+  !isBlank(value("item")) &&
+  (["quantity", "counted", "correction"] as const).some((key) => !isBlank(value(key)));
+
+function sparesIn(
+  row: Row,
+  name: RowName | null,
+  rules: HardwareRules["spares"],
+  own: string | undefined,
+): string | null {
+  if (name?.kind === "move") return "";
+  const key = itemKey(row.text("item"));
+  const rule = Object.hasOwn(rules, key) ? rules[key] : undefined;
+  const isKnown = Object.keys(rules).length > 0;
+  return typedSpares(row.value("spares"), row.value("quantity"), { rule, isKnown, own });
+}
+
+function typedIn(
+  { value, text }: Row,
+  name: RowName | null,
+  spares: string,
+): Pick<ReadRow, "typed" | "counted"> {
+  const shown = value("counted");
+  const counted = typeof shown === "number" ? shown : null;
+  const said = { correction: text("correction"), reason: text("reason"), by: text("by") };
+  if (name?.kind === "move") {
+    return { counted: null, typed: { ...nothingTyped, correction: said.correction } };
+  }
+  if (name?.kind === "line") return { counted, typed: { ...nothingTyped, ...said, spares } };
+  const typed = { ...said, spares, item: text("item"), size: text("size") };
+  // A row of ours that lost its name shows a count and what is to order of it.
+  const isOurs = name === null && counted !== null && !isBlank(value("toOrder"));
+  if (isOurs) return { counted, typed: { ...typed, quantity: text("quantity") } };
+  const quantity = text("quantity") || text("counted");
+  const isCorrection = quantity !== "";
+  return {
+    counted: null,
+    typed: {
+      ...typed,
+      quantity: isCorrection ? quantity : said.correction,
+      correction: isCorrection ? said.correction : "",
+    },
+  };
+}
+
+/** Rows above the first one with a name belong to its job. */
+function withJobs(rows: readonly ReadRow[]): readonly ReadRow[] {
+  const first = rows.find(({ job }) => job !== "")?.job ?? "";
+  return rows.map((row) => (row.job === "" ? { ...row, job: first } : row));
+}
