@@ -107,11 +107,30 @@ test("with --out a copy has a price sheet for each job and one of all, and twice
   };
   price(demo, "--out", out);
   const once = await names();
-  expect(once.slice(0, 3)).toEqual(["Schedule", "Items", "Rates"]);
-  expect(once).toHaveLength(7);
-  expect(once.at(-1)).toBe("Margins");
+  const persons = demoDrawings().map(({ name }) => name);
+  expect(once.slice(0, persons.length)).toEqual(persons);
+  expect(once.slice(persons.length)).toEqual([
+    expect.stringMatching(/^Price Tool crib/),
+    expect.stringMatching(/^Price Stock room/),
+    expect.stringMatching(/^Price Plant cage/),
+    "Margins",
+  ]);
   price(out, "--out", out);
   expect(await names()).toEqual(once);
+});
+
+test("with --quotation a new file has the customer's sheet and nothing else, once", async () => {
+  const out = join(folder, "quote.xlsx");
+  const wanted = ["--quotation", "tool crib, alder plant", "--out", out];
+  // One opening of the job cannot be counted, so the quotation is of the others: status 1.
+  expect(price(demo, ...wanted).status).toBe(1);
+  const bytes = readFileSync(out);
+  const opened = openFile(bytes, "quote.xlsx");
+  if (!opened.ok) throw new Error(opened.error.message);
+  expect((await opened.value.sheets()).map(({ name }) => name)).toEqual(["Quotation"]);
+  const again = price(demo, ...wanted);
+  expect([again.status, again.stderr]).toEqual([2, expect.stringContaining("is there already")]);
+  expect(readFileSync(out).equals(bytes)).toBe(true);
 });
 
 describe("unusable input gives status 2 and says why on stderr, with nothing on stdout", () => {
@@ -119,6 +138,12 @@ describe("unusable input gives status 2 and says why on stderr, with nothing on 
     ["no words at all", () => [], "Name one workbook"],
     ["two workbooks", () => [demo, demo], "Name one workbook"],
     ["no file", () => ["nowhere.xlsx"], "no such file"],
+    ["a quotation without a file", () => [demo, "--quotation", "North"], "--out"],
+    [
+      "a quotation of no job",
+      () => [demo, "--quotation", "North", "--out", join(folder, "north.xlsx")],
+      "There is no job North",
+    ],
     ["an option that nobody knows", () => [demo, "--bogus"], "--bogus"],
     ["a file with no schedule", () => [file("none.csv", "a,b\n1,2\n")], "No opening was found"],
     [
