@@ -2,6 +2,7 @@
 import { cellText, isBlank, type Block, type TypedCell } from "../core/base/cell";
 import type { ItemColumn, ItemRow } from "../core/pricing/item";
 import { findHeadingRow, matchHeadings, type ColumnRule } from "./headings";
+import { readOfferTable } from "./offerTable";
 
 export const itemTableColumns: readonly ColumnRule<ItemColumn>[] = [
   {
@@ -86,5 +87,7 @@ function headingsOf(
   if (cells === undefined) return null;
   const { matches } = matchHeadings(cells, itemTableColumns);
   const columns = new Map(matches.map(({ key, column }) => [key, column]));
-  return needed.every((key) => columns.has(key)) ? { row, columns } : null;
+  // What suppliers offer has codes and prices too.
+  if (!needed.every((key) => columns.has(key)) || readOfferTable(block) !== null) return null;
+  return { row, columns };
 }

@@ -7,9 +7,10 @@ import { itemsSheet } from "../../sheets/itemsSheet";
 import { ratesSheet } from "../../sheets/ratesSheet";
 import { scheduleSheet } from "../../sheets/scheduleSheet";
 import type { Drawing } from "../../workbook/drawing";
+import { demoPurchasing } from "./demoPurchasing";
 import { demoHeadings, demoRows } from "./demoSchedule";
 
-/** The schedule, the items, the rates. */
+/** The schedule, the items, the rates, then what an order is made from. */
 export const demoDrawings = (): readonly Drawing[] => [
   scheduleSheet({
     name: "Schedule",
@@ -25,6 +26,7 @@ export const demoDrawings = (): readonly Drawing[] => [
     "Demo: every cost and weight on this sheet is invented. Replace them with your suppliers' own.",
   ),
   ratesSheet("Rates", demoJobs()),
+  ...demoPurchasing(),
 ];
 
 const demoJobs = (): readonly string[] => [

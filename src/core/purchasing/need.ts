@@ -18,6 +18,8 @@ export type JobCount = {
   readonly supplied: Pieces;
   /** On sent orders for this job and not received yet. */
   readonly onOrder: Pieces;
+  /** Spares that a person typed for it; they take the place of the rule. */
+  readonly ownSpares?: Pieces;
 };
 
 /** Pieces that belong to no job. */
@@ -133,6 +135,7 @@ function byJob(counts: readonly JobCount[]): readonly JobCount[] {
       counted: pieces(count.counted + (before?.counted ?? 0)),
       supplied: pieces(count.supplied + (before?.supplied ?? 0)),
       onOrder: pieces(count.onOrder + (before?.onOrder ?? 0)),
+      ...ownOf(count, before),
     });
   }
   return [...merged.values()]
@@ -140,16 +143,26 @@ function byJob(counts: readonly JobCount[]): readonly JobCount[] {
     .sort((a, b) => compareText(a.job, b.job));
 }
 
-/** By job. Spares per order are shared over the jobs in proportion to their counts. */
+/** Typed spares add up too. */
+function ownOf(one: JobCount, other: JobCount | undefined): Pick<JobCount, "ownSpares"> {
+  const own = [one.ownSpares, other?.ownSpares].filter((spares) => spares !== undefined);
+  return own.length === 0 ? {} : { ownSpares: pieces(sum(own)) };
+}
+
+/** By job, typed ones as they are. Spares per order are shared over the jobs in proportion to their counts. */
 function sparesOver(jobs: readonly JobCount[], rule: SparesRule): readonly number[] {
-  if (rule.per === "job") return jobs.map((job) => sparesFor(job.counted, rule));
-  const counts = jobs.map((job) => job.counted);
+  if (rule.per === "job") {
+    return jobs.map(({ counted, ownSpares }) => ownSpares ?? sparesFor(counted, rule));
+  }
+  const counts = jobs.map(({ counted, ownSpares }) => (ownSpares === undefined ? counted : 0));
   const all = sparesFor(pieces(sum(counts)), rule);
-  return shareWhole(
+  if (all === 0) return jobs.map(({ ownSpares }) => ownSpares ?? 0);
+  const shares = shareWhole(
     all,
     counts,
     jobs.map(({ job }) => job),
   );
+  return jobs.map(({ ownSpares }, index) => ownSpares ?? shares[index] ?? 0);
 }
 
 /** What is free goes to the jobs in proportion to what they need, never more than they need. */
@@ -169,17 +182,26 @@ function spareSteps(
 ): readonly NeedStep[] {
   const because = (count: number, got: number): string =>
     `${rule.percent} % of ${count}, rounded up, and at least ${rule.least}, per ${rule.per}: ${got}`;
-  if (rule.per === "order") {
-    const got = sum(extra);
-    const count = sum(jobs.map((job) => job.counted));
-    return got === 0
-      ? []
-      : [{ kind: "spares", job: null, pieces: got, because: because(count, got) }];
-  }
-  return jobs.flatMap(({ job, counted }, index) => {
+  const step = (job: string | null, got: number, says: string): readonly NeedStep[] =>
+    got === 0 ? [] : [{ kind: "spares", job, pieces: got, because: says }];
+  const isTyped = jobs.map(({ ownSpares }) => ownSpares !== undefined);
+  const typed = jobs.flatMap(({ job }, index) => {
     const got = extra[index] ?? 0;
-    return got === 0 ? [] : [{ kind: "spares", job, pieces: got, because: because(counted, got) }];
+    return isTyped[index] === true ? step(job, got, `typed for ${job}: ${got}`) : [];
   });
+  const byRule = (list: readonly number[]): number =>
+    sum(list.filter((_, index) => isTyped[index] !== true));
+  if (rule.per === "order") {
+    const got = byRule(extra);
+    return [...typed, ...step(null, got, because(byRule(jobs.map((job) => job.counted)), got))];
+  }
+  return [
+    ...typed,
+    ...jobs.flatMap(({ job, counted }, index) => {
+      const got = extra[index] ?? 0;
+      return isTyped[index] === true ? [] : step(job, got, because(counted, got));
+    }),
+  ];
 }
 
 const jobSteps = (

@@ -46,6 +46,8 @@ export type OrderInput = {
   readonly offers: readonly Offer[];
   readonly terms: readonly SupplierTerms[];
   readonly spares: (item: string) => SparesRule;
+  /** Spares that a person typed for a job take the place of the rule; none where absent. */
+  readonly typedSpares?: readonly JobPieces[];
   readonly saw: (item: string) => SawRules;
   readonly timing: Timing;
   /** Whether an offer that comes too late is passed over where another comes in time. */

@@ -31,6 +31,7 @@ export function orderNeeds(input: OrderInput): readonly OrderNeed[] {
   const ofJob = (each: JobPieces): string => jobKeyOf(each.job, each);
   const supplied = piecesByKey(standing.supplied, ofJob);
   const ordered = piecesByKey(standing.orderedForJobs, ofJob);
+  const typed = piecesByKey(input.typedSpares ?? [], ofJob);
   const at = (counts: ReadonlyMap<string, number>, key: string): Pieces =>
     pieces(counts.get(key) ?? 0);
   const chosen = new Set(input.jobs.map(({ job }) => job));
@@ -47,6 +48,7 @@ export function orderNeeds(input: OrderInput): readonly OrderNeed[] {
         counted: sumOf(counts.map(({ quantity }) => quantity)),
         supplied: at(supplied, jobKeyOf(job, first)),
         onOrder: at(ordered, jobKeyOf(job, first)),
+        ...(typed.has(jobKeyOf(job, first)) ? { ownSpares: at(typed, jobKeyOf(job, first)) } : {}),
       }));
       const isCut = demands.some((demand) => demand.isCut);
       const free: FreeStock = isCut

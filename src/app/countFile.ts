@@ -1,0 +1,31 @@
+/** A workbook of several: read, taken off, and its purchasing sheets found. */
+import { ok, type Result } from "../core/base/result";
+import type { Workbook, WorkbookFault } from "../workbook/workbook";
+import type { OtherInputs } from "./inputs";
+import { readOrderTables, type OrderTables } from "./orderTables";
+import { readSettings, type Settings } from "./settings";
+import { takeOffWorkbook, type WorkbookTakeOff } from "./takeOffWorkbook";
+
+/** A workbook with the name by which the person tells it from the others. */
+export type OrderFile = { readonly file: string; readonly workbook: Workbook };
+
+/** A workbook that was read and taken off. */
+export type CountedFile = {
+  readonly file: string;
+  readonly settings: Settings;
+  readonly takeOff: WorkbookTakeOff;
+  readonly tables: OrderTables;
+};
+
+/** Error: a workbook could not be read. `others` is what the person named instead of the workbook's own. */
+export async function countFile(
+  { file, workbook }: OrderFile,
+  others: OtherInputs = {},
+): Promise<Result<CountedFile, WorkbookFault>> {
+  const settings = await readSettings(workbook);
+  const takeOff = await takeOffWorkbook(workbook, settings, others);
+  if (!takeOff.ok) return takeOff;
+  const tables = await readOrderTables(workbook);
+  if (!tables.ok) return tables;
+  return ok({ file, settings, takeOff: takeOff.value, tables: tables.value });
+}

@@ -1,0 +1,163 @@
+/**
+ * One order for jobs of several workbooks. Read this first.
+ *
+ * 1. Each workbook is taken off by itself, corrections and all.
+ * 2. What workbooks say differently is found: jobs of one name, kit books, items, purchasing sheets.
+ * 3. The jobs are chosen; a name that two workbooks have is left out until the person says which.
+ * 4. Their lines become demands, and the firm's purchasing sheets what they are covered from.
+ * 5. The order is planned.
+ */
+import type { Finding } from "../core/base/finding";
+import { err, ok, type Result } from "../core/base/result";
+import type { Inches } from "../core/base/units";
+import { writeSize } from "../core/lengths/writeLength";
+import { itemKey } from "../core/pricing/item";
+import { fiveDayWeek } from "../core/purchasing/dates";
+import { madeToSize } from "./madeToSize";
+import { checkOffers } from "../core/purchasing/offers";
+import { planOrder } from "../core/purchasing/order";
+import type { PlanCuts } from "../core/purchasing/orderCuts";
+import type { OrderInput } from "../core/purchasing/orderInput";
+import type { OrderPlan } from "../core/purchasing/orderPlan";
+import { checkOrderRules } from "../core/purchasing/orderRules";
+import { checkJobDates, checkStock, checkTerms } from "../core/purchasing/purchasingRows";
+import { noSpares } from "../core/purchasing/spares";
+import { jobKey } from "../core/takeoff/takeOff";
+import { chooseJobs, type ChosenJob } from "./chooseJobs";
+import { differences, type Deciding } from "./orderDifferences";
+import { demandsOf, typedSparesOf } from "./orderDemands";
+import type { CountedFile } from "./countFile";
+import { fileWith, otherTables } from "./orderTables";
+import { currencyIn, lengthStyleOf, type Settings } from "./settings";
+
+export type OrderWish = Deciding & {
+  /** Each a job's name, or `FILE:JOB`; `null` for all jobs. */
+  readonly jobs: readonly string[] | null;
+  /** A date serial. */
+  readonly today: number;
+  readonly planCuts: PlanCuts;
+};
+
+/** A finding with the workbook that it is about; the empty text for none. */
+export type FileFinding = { readonly file: string; readonly finding: Finding };
+
+export type JobsOrder = {
+  readonly plan: OrderPlan;
+  readonly input: OrderInput;
+  /** Of the first workbook: how lengths and money are written. */
+  readonly settings: Settings;
+  readonly chosen: readonly ChosenJob[];
+  readonly findings: readonly FileFinding[];
+  /** Whether everything of the chosen jobs is counted, decided and on the order. */
+  readonly complete: boolean;
+};
+
+/** Pure but for `planCuts`. Error: why the wish cannot be met, such as a job that is nowhere. */
+export function orderJobs(
+  files: readonly CountedFile[],
+  wish: OrderWish,
+): Result<JobsOrder, string> {
+  const [firstFile] = files;
+  if (firstFile === undefined) return err("No workbook is named.");
+  const choice = chooseJobs(files, wish.jobs);
+  if (!choice.ok) return choice;
+  const { chosen } = choice.value;
+  const { settings } = firstFile;
+
+  const found: FileFinding[] = [];
+  const keep = (file: string, findings: readonly Finding[]): void => {
+    found.push(...findings.map((finding) => ({ file, finding })));
+  };
+  for (const { file, takeOff } of files) {
+    const jobs = new Set(
+      chosen.filter((each) => each.file.file === file).map(({ estimate }) => jobKey(estimate.job)),
+    );
+    keep(
+      file,
+      takeOff.findings.filter(({ job }) => job === undefined || jobs.has(jobKey(job))),
+    );
+  }
+  keep("", [...choice.value.findings, ...differences(files, chosen, wish), ...otherTables(files)]);
+
+  const { input, findings } = orderInput(files, chosen, settings, wish);
+  found.push(...findings);
+  const style = lengthStyleOf(settings);
+  const plan = planOrder(input, wish.planCuts, (size: readonly Inches[]) => writeSize(size, style));
+  keep("", plan.findings);
+  return ok({
+    plan,
+    input,
+    settings,
+    chosen,
+    findings: found,
+    complete:
+      plan.complete &&
+      found.every(({ finding }) => finding.level !== "stop") &&
+      chosen.every(({ estimate }) => estimate.uncounted.length === 0),
+  });
+}
+
+function orderInput(
+  files: readonly CountedFile[],
+  chosen: readonly ChosenJob[],
+  settings: Settings,
+  { today }: OrderWish,
+): { readonly input: OrderInput; readonly findings: readonly FileFinding[] } {
+  const findings: FileFinding[] = [];
+  const said = <Value>(
+    holder: CountedFile | null,
+    checked: { readonly value: Value; readonly findings: readonly Finding[] },
+  ): Value => {
+    const file = holder?.file ?? "";
+    findings.push(...checked.findings.map((finding) => ({ file, finding })));
+    return checked.value;
+  };
+  const unitOf = (holder: CountedFile | null): Settings["unit"] =>
+    (holder?.settings ?? settings).unit;
+
+  const ruled = fileWith(files, "rules");
+  const rules = said(ruled, checkOrderRules(ruled?.tables.rules ?? [], unitOf(ruled)));
+  const selling = fileWith(files, "offers");
+  const currency = currencyIn(selling?.settings ?? settings);
+  const checkedOffers = checkOffers(selling?.tables.offers ?? [], {
+    currency,
+    unit: unitOf(selling),
+    today,
+    staleAfterDays: rules.oldPriceDays,
+  });
+  const offers = said(selling, { value: checkedOffers.offers, findings: checkedOffers.findings });
+  const stocked = fileWith(files, "stock");
+  const standing = said(stocked, checkStock(stocked?.tables.stock ?? [], unitOf(stocked)));
+  const paid = fileWith(files, "suppliers");
+  const terms = said(paid, checkTerms(paid?.tables.suppliers ?? [], currency));
+  const dates = new Map(
+    files.map((file) => [file, said(file, checkJobDates(file.tables.dates ?? []))]),
+  );
+
+  const demands = chosen.flatMap((job) => demandsOf(job));
+  const itemOf = (code: string) =>
+    chosen
+      .map(({ file }) => file.takeOff.estimate.items.get(itemKey(code)))
+      .find((item) => item !== undefined) ?? null;
+  return {
+    input: {
+      jobs: chosen.map(({ name, file, estimate }) => ({
+        job: name,
+        ...(dates.get(file)?.get(jobKey(estimate.job)) ?? { needBy: null, shipTo: "" }),
+      })),
+      demands,
+      standing: { ...standing, supplied: [], orderedForJobs: [] },
+      offers: madeToSize(offers, demands, (code) => itemOf(code)?.unit ?? null),
+      terms,
+      spares: (code) => {
+        const item = itemOf(code);
+        return item === null ? noSpares : { ...item.spares, per: rules.sparesPer };
+      },
+      typedSpares: chosen.flatMap((job) => typedSparesOf(job)),
+      saw: () => rules.saw,
+      timing: { calendar: fiveDayWeek(rules.holidays), today, bufferDays: rules.bufferDays },
+      leaveOutLate: rules.leaveOutLate,
+    },
+    findings,
+  };
+}

@@ -1,0 +1,121 @@
+/** Whose cost each pack and charge is: shares of the jobs and of stock, to the cent. */
+import { cents, type Cents } from "../core/base/units";
+import { majorUnits } from "../core/money/writeMoney";
+import type { Share } from "../core/purchasing/shares";
+import type { Drawing, DrawnCell, DrawnRow } from "../workbook/drawing";
+import { columnName } from "../core/base/cell";
+import { bandRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
+import { moneyCell, notComplete, sizeCell, type OrderSheetWish } from "./orderWish";
+import { printSetup } from "./printSetup";
+import { at, down, rounded } from "./reference";
+
+const fixed = [
+  { words: "Supplier", width: 24 },
+  { words: "Item", width: 22 },
+  { words: "Size", width: 16, numbers: true },
+  { words: "Packs", width: 9, numbers: true },
+  { words: "Cost", width: 13, numbers: true },
+] as const;
+const costColumn = 4;
+const firstShare = fixed.length;
+
+export function allocationSheet(wish: OrderSheetWish): Drawing {
+  const { plan, currency } = wish;
+  const owners: readonly (string | null)[] = [...plan.jobs.map(({ job }) => job), null];
+  const checkColumn = firstShare + owners.length;
+  const headings = [
+    ...fixed,
+    ...owners.map((job) => ({ words: job ?? "Stock", width: 16, numbers: true })),
+    { words: "Not shared", width: 12, numbers: true, note: "Cost less its shares: always zero." },
+  ];
+  const width = headings.length;
+  const above: DrawnRow[] = [
+    wordsRow("Allocation: whose cost it is", "title", width, { height: 26 }),
+    wordsRow(
+      `Amounts in ${currency.sign}, shared by what each job gets, the odd cent by largest remainder.`,
+      "subtitle",
+      width,
+    ),
+    ...(wish.complete ? [] : [wordsRow(notComplete, "stop", width)]),
+    headingRow(headings),
+  ];
+  const heading = above.length - 1;
+  const costs = [
+    ...plan.lines.flatMap((line) =>
+      line.packs.map(({ offer, count, cost, shares }) => ({
+        cells: [
+          text(offer.supplier),
+          text(line.item),
+          sizeCell(line, wish),
+          number(count, "count"),
+        ],
+        cost,
+        shares,
+      })),
+    ),
+    ...plan.charges
+      .filter(({ madeUp, freight }) => madeUp + freight > 0)
+      .map(({ supplier, madeUp, freight, shares }) => ({
+        cells: [text(supplier), text("Freight and least order"), text(""), text("")],
+        cost: cents(madeUp + freight),
+        shares,
+      })),
+  ];
+  const first = heading + 1;
+  const last = heading + costs.length;
+  const shareOf = (shares: readonly Share[], owner: string | null): Cents =>
+    shares.find(({ job }) => job === owner)?.cost ?? cents(0);
+  const notShared = (place: number): DrawnCell =>
+    formula(
+      rounded(
+        `${at(place, costColumn)}-SUM(${columnName(firstShare)}${place + 1}:${columnName(checkColumn - 1)}${place + 1})`,
+        currency.digits,
+      ),
+      0,
+      "money",
+    );
+  const sums = [null, ...owners].map((owner, index): [number, DrawnCell] => {
+    const amount = index === 0 ? plan.total : shareOf(plan.shares, owner);
+    const column = costColumn + index;
+    return [
+      column,
+      formula(
+        costs.length === 0 ? "0" : `SUM(${down(column, first, last)})`,
+        majorUnits(amount, currency),
+        "money",
+      ),
+    ];
+  });
+  return {
+    name: "Order allocation",
+    mark: { kind: "allocation", subject: "" },
+    columnWidths: headings.map((column) => column.width),
+    rows: [
+      ...above,
+      ...costs.map(({ cells, cost, shares }, index) =>
+        row(
+          ...cells,
+          moneyCell(cost, currency),
+          ...owners.map((owner) => moneyCell(shareOf(shares, owner), currency)),
+          notShared(first + index),
+        ),
+      ),
+      bandRow("total", width, {
+        0: text("Total"),
+        ...Object.fromEntries(sums),
+        [checkColumn]: notShared(last + 1),
+      }),
+    ],
+    frozenRows: heading + 1,
+    frozenColumns: 2,
+    tables: [],
+    choices: [],
+    print: printSetup({
+      orientation: "landscape",
+      headingRow: heading,
+      subject: "",
+      title: "Allocation",
+      caution: "",
+    }),
+  };
+}

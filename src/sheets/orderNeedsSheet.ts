@@ -1,0 +1,92 @@
+/** From the count to what is bought, step by step, for every item and size. */
+import type { Drawing, DrawnRow } from "../workbook/drawing";
+import { bandRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
+import { notComplete, sizeCell, type OrderSheetWish } from "./orderWish";
+import { printSetup } from "./printSetup";
+import { down } from "./reference";
+
+const headings = [
+  { words: "Item", width: 22 },
+  { words: "Size", width: 16, numbers: true },
+  { words: "Step", width: 14 },
+  { words: "Job", width: 30 },
+  { words: "Pieces", width: 10, numbers: true },
+  { words: "Because", width: 64 },
+] as const;
+const piecesColumn = 4;
+
+const stepWords = {
+  counted: "counted",
+  spares: "spares",
+  supplied: "has already",
+  "job-on-order": "is on order",
+  "on-hand": "on hand",
+  "on-order": "free on order",
+} as const;
+
+export function orderNeedsSheet(wish: OrderSheetWish): Drawing {
+  const { plan, complete } = wish;
+  const width = headings.length;
+  const rows: DrawnRow[] = [
+    wordsRow("Order needs: from the count to what is bought", "title", width, { height: 26 }),
+    ...(complete ? [] : [wordsRow(notComplete, "stop", width)]),
+    headingRow(headings),
+  ];
+  const heading = rows.length - 1;
+  for (const line of plan.lines) {
+    if (line.need === null) continue;
+    const first = rows.length;
+    for (const { kind, job, pieces, because } of line.need.steps) {
+      rows.push(
+        row(
+          text(line.item),
+          sizeCell(line, wish),
+          text(stepWords[kind]),
+          text(job ?? "all jobs"),
+          number(pieces, "count"),
+          text(because),
+        ),
+      );
+    }
+    rows.push(
+      bandRow("total", width, {
+        0: text(line.item),
+        1: sizeCell(line, wish),
+        2: text(line.kind === "cut" ? "to cut" : "to buy"),
+        [piecesColumn]: formula(
+          `SUM(${down(piecesColumn, first, rows.length - 1)})`,
+          line.need.buy,
+          "count",
+        ),
+        5: text(moreWords(line)),
+      }),
+    );
+  }
+  return {
+    name: "Order needs",
+    mark: { kind: "order needs", subject: "" },
+    columnWidths: headings.map((column) => column.width),
+    rows,
+    frozenRows: heading + 1,
+    frozenColumns: 1,
+    tables: [],
+    choices: [],
+    print: printSetup({
+      orientation: "landscape",
+      headingRow: heading,
+      subject: "",
+      title: "Order needs",
+      caution: "",
+    }),
+  };
+}
+
+type Line = OrderSheetWish["plan"]["lines"][number];
+
+/** `2 packs more than needed, which costs less: 14 left over.` */
+function moreWords({ more, leftOver }: Line): string {
+  if (leftOver === 0) return "";
+  return more === null
+    ? `${leftOver} left over`
+    : `${leftOver} left over; buying more reaches a lower price and costs less`;
+}
