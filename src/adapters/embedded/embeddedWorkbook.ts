@@ -7,7 +7,6 @@ import { cancelled, sheetGone, tableGone } from "../../workbook/faults";
 import { sameSheetName } from "../../workbook/sheetNames";
 import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import type { Source, Workbook, WorkbookChange, WorkbookFault } from "../../workbook/workbook";
-import { calculated } from "./calculating";
 import { openGridWorkbook, type Engine } from "./engine";
 import { loadSnapshot, takeSnapshot } from "./loading";
 import { keepSetting, readSettings, sheetRecord } from "./records";
@@ -128,7 +127,7 @@ export function embeddedWorkbook(
       for (const watcher of watchers) watcher({ kind: "sheets" });
     },
     snapshot: () => takeSnapshot(engine),
-    calculated: () => calculated(engine),
+    calculated: engine.calculation.done,
     watchAll: (onChange) => {
       const stop = watchEverything(engine, onChange);
       allWatchers.add(onChange);

@@ -22,6 +22,7 @@ import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { UniverSheetsNotePlugin } from "@univerjs/sheets-note";
 import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
+import { followCalculation, type Calculation } from "./calculating";
 import { DressCellsMutation } from "./dressCells";
 import { SetRecordMutation } from "./records";
 
@@ -29,6 +30,7 @@ export type Engine = {
   readonly univer: Univer;
   readonly injector: Injector;
   readonly commands: ICommandService;
+  readonly calculation: Calculation;
 };
 
 /** A plugin and its options. */
@@ -64,7 +66,7 @@ export function startEngine({ before, after, config }: ScreenParts = noScreen): 
   const commands = injector.get(ICommandService);
   commands.registerCommand(SetRecordMutation);
   commands.registerCommand(DressCellsMutation);
-  return { univer, injector, commands };
+  return { univer, injector, commands, calculation: followCalculation(commands) };
 }
 
 /**

@@ -28,11 +28,12 @@ import { gridStyles, plainStyle } from "./styles";
 
 /** Opens `snapshot` in place of what is open now, which is gone with its undo history. */
 export function loadSnapshot(engine: Engine, snapshot: WorkbookSnapshot): void {
-  const { univer, injector, commands } = engine;
+  const { univer, injector, commands, calculation } = engine;
   const instances = injector.get(IUniverInstanceService);
   const before = instances.getAllUnitsForType<GridWorkbook>(UniverInstanceType.UNIVER_SHEET);
   const unitId = generateRandomId(12);
   const sheets = snapshot.sheets.map((sheet) => ({ sheet, id: generateRandomId(8) }));
+  calculation.expect();
   const styles = gridStyles(snapshot.styles);
   const made: Record<string, GridSheet> = Object.fromEntries(
     sheets.map(({ sheet, id }) => [id, gridSheet(sheet, id, styles)]),

@@ -3,7 +3,6 @@ import {
   embeddedWorkbook,
   type EmbeddedWorkbook,
 } from "../../../src/adapters/embedded/embeddedWorkbook";
-import { calculated } from "../../../src/adapters/embedded/calculating";
 import { startEngine } from "../../../src/adapters/embedded/engine";
 import {
   recalculateFunctions,
@@ -101,7 +100,7 @@ describe("our functions in the grid", () => {
         ],
       }),
     );
-    await calculated(engine);
+    await engine.calculation.done();
   });
 
   test.each([
@@ -141,7 +140,7 @@ describe("our functions in the grid", () => {
     factor = 10;
     asked = [];
     recalculateFunctions(engine, functions);
-    await calculated(engine);
+    await engine.calculation.done();
     expect(await cell("C1")).toBe(40);
     expect(await cell("C10")).toBe(30);
     expect(await cell("C9")).toBe(2);
