@@ -4,27 +4,18 @@
  *
  * Answers are kept by their inputs, so that ten functions about one door count it once.
  */
-import type { CellValue } from "../core/base/cell";
 import { err, ok, type Result } from "../core/base/result";
 import { pieces, type Inches } from "../core/base/units";
 import { compileKitBook } from "../core/kitbook/compileKitBook";
 import type { KitBook } from "../core/kitbook/kitBook";
-import { checkOpenings } from "../core/openings/checkOpenings";
-import type { ScheduleKey } from "../core/openings/openingRow";
 import { checkItems, type Items } from "../core/pricing/item";
 import { asCounted } from "../core/corrections/correctedLine";
 import { priceMaterial, type Material } from "../core/pricing/material";
 import { takeOff } from "../core/takeoff/takeOff";
 import type { Take } from "../core/takeoff/take";
+import { checkGivenOpening, type GivenOpening } from "./givenOpening";
 import type { Inputs } from "./inputs";
 import { currencyIn, lengthWriter, type Settings } from "./settings";
-
-/** An opening by its values; a key that is absent is a column that the schedule does not have. */
-export type GivenOpening = {
-  readonly fields: Readonly<Partial<Record<ScheduleKey, CellValue>>>;
-  /** Further fields by the name that formulas use. */
-  readonly others: Readonly<Record<string, CellValue>>;
-};
 
 export type OpeningAnswer = {
   /** Priced and weighed without spares, which belong to a job and not to an opening. */
@@ -73,25 +64,14 @@ const withoutSpares = (items: Items): Items =>
   );
 
 function countOne(
-  { fields, others }: GivenOpening,
+  opening: GivenOpening,
   book: KitBook,
   items: Items,
   settings: Settings,
   showLength: (length: Inches) => string,
 ): Result<OpeningAnswer, string> {
-  const place = { sheet: "", row: 0, column: 0 };
-  const typed = (values: Readonly<Record<string, CellValue>>) =>
-    Object.fromEntries(
-      Object.entries(values).map(([name, value]) => [name, { value, place: null }]),
-    );
-  const schedule = {
-    sheet: "",
-    units: {},
-    otherHeadings: Object.fromEntries(Object.keys(others).map((name) => [name, name])),
-    rows: [{ place, cells: typed({ job: "-", mark: "-", ...fields }), others: typed(others) }],
-  };
   const types = book.types.map((type) => type.name);
-  const { openings, findings } = checkOpenings(schedule, types, settings.unit);
+  const { openings, findings } = checkGivenOpening(opening, types, settings.unit);
   const taken = takeOff(book, openings, showLength);
   const stop = [...findings, ...taken.findings].find((finding) => finding.level === "stop");
   const [take] = taken.takes;

@@ -45,18 +45,17 @@ export type FurtherValues = Readonly<Record<string, readonly number[]>>;
 /**
  * The combinations without an entry in a grid of the chart's own keys, of every whole foot between the
  * least and the largest of them, and of the further values. `opening` gives the fields that the chart
- * does not read, by opening type.
+ * does not read. Nothing where the book has no such chart.
  */
 export function chartGaps(
   book: KitBook,
-  openingFor: (type: OpeningType) => Opening,
+  use: ChartUse,
+  opening: Opening,
   show: (length: Inches) => string,
   further: FurtherValues = {},
 ): readonly ChartGap[] {
-  return chartUses(book).flatMap((use) => {
-    const chart = book.charts.find(({ name }) => normalName(name) === normalName(use.node.chart));
-    return chart === undefined ? [] : gapsOf(book, chart, use, openingFor(use.type), show, further);
-  });
+  const chart = book.charts.find(({ name }) => normalName(name) === normalName(use.node.chart));
+  return chart === undefined ? [] : gapsOf(book, chart, use, opening, show, further);
 }
 
 /** Every look into a chart, once for each opening type and pair of values looked for. */

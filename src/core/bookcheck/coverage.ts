@@ -1,4 +1,5 @@
 /** What a kit book covers and what it leaves open: combinations, items, rows, sizes, charts. */
+import { between, finish, type Steps } from "../base/steps";
 import type { Inches } from "../base/units";
 import { normalName } from "../formulas/names";
 import type { KitBook, OpeningType, RowSource } from "../kitbook/kitBook";
@@ -6,7 +7,7 @@ import type { Opening } from "../openings/opening";
 import type { Items } from "../pricing/item";
 import { chartGaps, chartUses, type ChartGap, type FurtherValues } from "./chartGaps";
 import { formulasOf, slotsSaidBy } from "../kitbook/typeFormulas";
-import { idleRows, type IdleRow } from "./idleRows";
+import { findIdleRows, type IdleRow } from "./idleRows";
 import { itemCoverage, type ItemCoverage } from "./namedItems";
 import { countedOpening } from "./probeOpenings";
 
@@ -31,17 +32,30 @@ export type CoverageQuestion = {
   readonly further?: FurtherValues;
 };
 
-export function coverageOf({ book, items, show, openings, further }: CoverageQuestion): Coverage {
-  const usedCharts = new Set(chartUses(book).map(({ node }) => normalName(node.chart)));
+/** Everything at once. */
+export const coverageOf = (question: CoverageQuestion): Coverage => finish(coverInSteps(question));
+
+/** An opening type a step. */
+export function* coverInSteps({
+  book,
+  items,
+  show,
+  openings,
+  further,
+}: CoverageQuestion): Steps<Coverage> {
+  const uses = chartUses(book);
+  const gaps: ChartGap[] = [];
+  for (const [index, use] of uses.entries()) {
+    yield (0.5 * index) / uses.length;
+    const opening = openings?.get(use.type.name) ?? countedOpening(book, use.type);
+    gaps.push(...chartGaps(book, use, opening, show, further));
+  }
+  const idle = yield* between(0.5, 1, findIdleRows(book));
+  const usedCharts = new Set(uses.map(({ node }) => normalName(node.chart)));
   return {
-    gaps: chartGaps(
-      book,
-      (type) => openings?.get(type.name) ?? countedOpening(book, type),
-      show,
-      further,
-    ),
+    gaps,
     items: itemCoverage(book, items),
-    idle: idleRows(book),
+    idle,
     unusedSizes: unusedSizes(book.types),
     unusedCharts: book.charts
       .map(({ name }) => name)

@@ -6,6 +6,7 @@ import type {
   OpeningType,
   RowSource,
 } from "../kitbook/kitBook";
+import type { Steps } from "../base/steps";
 import { reachOf, type Reach } from "./neverFires";
 import { probeOpenings } from "./probeOpenings";
 import { eachAt, rowOutcomes, speaksAt } from "./rowOutcomes";
@@ -32,10 +33,11 @@ type Told = {
   tries: number;
 };
 
-/** Parts that no opening needs and limits that never speak, in the book's order. */
-export function idleRows(book: KitBook): readonly IdleRow[] {
+/** Parts that no opening needs and limits that never speak, in the book's order; an opening type a step. */
+export function* findIdleRows(book: KitBook): Steps<readonly IdleRow[]> {
   const rows = new Map<string, Told>();
-  for (const type of book.types) {
+  for (const [index, type] of book.types.entries()) {
+    yield index / book.types.length;
     for (const { source, what, seen, row } of rowsOf(book, type)) {
       const key = `${source.section} ${source.number}`;
       const told = rows.get(key) ?? { source, what, types: [], reach: "never", tries: 0 };

@@ -1,0 +1,96 @@
+/** The command as a person runs it: real processes, real files, exit statuses. */
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { spawnSync } from "node:child_process";
+import { afterAll, beforeAll, describe, expect, jest, test } from "@jest/globals";
+
+jest.setTimeout(60_000);
+
+let folder = "";
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "cribsheet-"));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+function file(name: string, content: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, content);
+  return path;
+}
+
+function kitBook(...words: readonly string[]) {
+  const tsx = join("node_modules", "tsx", "dist", "cli.mjs");
+  const entry = join("src", "main", "commandLine", "kitBook.ts");
+  return spawnSync(process.execPath, [tsx, entry, ...words], { encoding: "utf8" });
+}
+
+const door =
+  "type=sliding door, width=8', height=7', post height=7', tail post=yes, floor=concrete";
+const partHeadings = "Type,Bag,Step,Item,Quantity,When";
+
+describe("the command kitbook", () => {
+  test("checks the starter: every row works, and what it leaves open is told", () => {
+    const { status, stdout } = kitBook("check", "starter");
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/CB 1\/4 x 1\/2 may stand only 1.7 threads/);
+    expect(stdout).toMatch(/no entry for Post height 11'-0" by Height 7'-0"/);
+    expect(stdout).toMatch(/Every row works/);
+  });
+
+  test("names the row of a book that does not work, and its cell", () => {
+    const path = file("bad.csv", `${partHeadings}\nDoor,Bag,1,NUT,widht,\n`);
+    const { status, stdout } = kitBook("check", path);
+    expect(status).toBe(1);
+    expect(stdout).toMatch(/E2/);
+    expect(stdout).toMatch(/Did you mean width/);
+  });
+
+  test("tells the boundaries of a width", () => {
+    const { status, stdout } = kitBook(
+      "boundaries",
+      "starter",
+      "--field",
+      "width",
+      "--opening",
+      door,
+    );
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/Width 5'-0" \(60 in\): up to and including it, and above/);
+    expect(stdout).toMatch(/CLAMP PANEL: 0 > 6/);
+    expect(stdout).toMatch(/there is no other/);
+  });
+
+  test("tries an opening, and compares two", () => {
+    const tried = kitBook("try", "starter", "--opening", door);
+    expect(tried.status).toBe(0);
+    expect(tried.stdout).toMatch(/CLAMP PANEL: 6 CLAMP PANEL/);
+    const narrow = door.replace("8'", "5'");
+    const compared = kitBook("try", "starter", "--opening", door, "--and", narrow);
+    expect(compared.stdout).toMatch(/SPLICE: 1 SPLICE \(8'-0"\) > not needed/);
+  });
+
+  test("exports a book, which then does not differ from the one it came from", () => {
+    const out = join(folder, "book.xlsx");
+    expect(kitBook("export", "starter", "--out", out).status).toBe(0);
+    const { status, stdout } = kitBook("diff", out);
+    expect([status, stdout.trim()]).toEqual([0, "The books say the same."]);
+    const other = file("other.csv", `${partHeadings}\nDoor,Bag,1,NUT,2,\n`);
+    expect(kitBook("diff", out, other).stdout).toMatch(/added parts row 1, Door, Bag: NUT/);
+  });
+
+  test.each([
+    ["no command", [], /Use: npm run/],
+    ["no such file", ["check", "nowhere.xlsx"], /nowhere.xlsx/],
+    [
+      "a field that is none",
+      ["boundaries", "starter", "--field", "colour", "--opening", door],
+      /names no field/,
+    ],
+    ["an opening that is none", ["try", "starter", "--opening", "widht=8'"], /Did you mean Width/],
+  ])("refuses %s with a reason", (_what, words, reason) => {
+    const { status, stdout, stderr } = kitBook(...words);
+    expect([status, stdout]).toEqual([2, ""]);
+    expect(stderr).toMatch(reason);
+  });
+});
