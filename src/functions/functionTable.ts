@@ -12,11 +12,12 @@ import { readLength } from "../core/lengths/readLength";
 import { fractionDenominators, writeLength, writeSize } from "../core/lengths/writeLength";
 import { majorUnits } from "../core/money/writeMoney";
 import { itemKey } from "../core/pricing/item";
-import { because, quantityOf } from "../core/takeoff/explain";
+import { because, minutesOf, quantityOf } from "../core/takeoff/explain";
 import { countsIn } from "../core/takeoff/take";
 import type { OpeningAnswer, OpeningCounter } from "../app/oneOpening";
 import { lengthStyleOf } from "../app/settings";
 import { countGiven, oneValue, openingArguments, wrong } from "./openingArguments";
+import { priceFunctions } from "./priceFunctions";
 import { trackPlate } from "./trackPlate";
 import type { FunctionArgument, FunctionFault, WorksheetFunction } from "./worksheetFunction";
 
@@ -183,6 +184,21 @@ export const functionTable: readonly WorksheetFunction[] = [
       return ok(weight);
     },
   },
+  {
+    name: "HOURS",
+    says: "Hours of one person for one opening: the kit book's minutes for its rows, without times of the job.",
+    arguments: openingArguments,
+    answers: "number",
+    example: `=CRIB.HOURS("sliding door", A5, B5, C5, "yes", "concrete")`,
+    run: (opening, counter) => {
+      const answer = countGiven(opening, counter);
+      if (!answer.ok) return answer;
+      const counts = answer.value.material.lines.flatMap(({ line }) => [...countsIn(line.counts)]);
+      // A row without minutes is work done with the part before it, as in a job's hours.
+      return ok(counts.reduce((sum, count) => sum + (minutesOf(count) ?? 0), 0) / 60);
+    },
+  },
+  ...priceFunctions,
   {
     name: "INCHES",
     says: "A length read from text such as 7'-0 1/2\" or 2134 mm, as inches.",
