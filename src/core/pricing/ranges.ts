@@ -1,8 +1,6 @@
 /** What an owner thinks a figure may turn out to be: a range, its mean, and a random draw from it. */
 import type { RandomNumbers } from "./randomNumbers";
 
-export const rangeKinds = ["fixed", "uniform", "triangular", "pert", "normal"] as const;
-
 /**
  * Figures are factors: 1 is as estimated, 1.1 is a tenth more. `low <= likely <= high`, and
  * `deviation` is zero or more; `rangeFault` says when they are not.
