@@ -109,9 +109,3 @@ export function within(area: Area, bounds: Area): Area | null {
     columns: Math.min(area.column + area.columns, bounds.column + bounds.columns) - column,
   };
 }
-
-export const sameArea = (one: Area, other: Area): boolean =>
-  one.row === other.row &&
-  one.column === other.column &&
-  one.rows === other.rows &&
-  one.columns === other.columns;

@@ -9,7 +9,7 @@ import { readBlock } from "./reading";
 import { readSetting, writeSetting } from "./settings";
 import { sharedWatch } from "./sharedWatch";
 import { watch } from "./watching";
-import { recover, writeDrawings, type Session } from "./writing";
+import type { Session } from "./writing";
 
 /**
  * Opens the workbook, and first finishes or undoes a writing that broke off. A refusal at that is
@@ -25,7 +25,10 @@ export async function openExcelWorkbook(options: Partial<Session> = {}): Promise
     ...options,
   };
   const seen = await inExcel(readOverview, session.patience);
-  if (seen.ok && seen.value.journal !== null) await recover(session, seen.value.journal);
+  if (seen.ok && seen.value.journal !== null) {
+    const { recover } = await loadWriting();
+    await recover(session, seen.value.journal);
+  }
 
   const ask = async <Value>(
     question: (context: Excel.RequestContext) => Promise<Value>,
@@ -46,12 +49,19 @@ export async function openExcelWorkbook(options: Partial<Session> = {}): Promise
       const gone = await inExcel((context) => goTo(context, place), session.patience);
       return gone.ok ? gone.value : gone;
     },
-    write: (drawings, writing) => oneByOne(() => writeDrawings(session, drawings, writing)),
+    write: (drawings, writing) =>
+      oneByOne(async () => {
+        const { writeDrawings } = await loadWriting();
+        return writeDrawings(session, drawings, writing);
+      }),
     readSetting: (key) => ask((context) => readSetting(context, key)),
     writeSetting: (key, text) =>
       oneByOne(() => inExcel((context) => writeSetting(context, key, text))),
   };
 }
+
+/** Half of this adapter serves writing only; it comes when it is first needed. */
+const loadWriting = () => import(/* webpackChunkName: "excelWriting" */ "./writing");
 
 /** Eight hexadecimal digits. */
 const newWriter = (): string =>

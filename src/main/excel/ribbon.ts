@@ -1,5 +1,5 @@
 /** The ribbon's commands. The manifest names them by the same ids. */
-import { takeOffActiveSheet, type ActiveSheetOutcome } from "../../app/takeOffActiveSheet";
+import type { ActiveSheetOutcome } from "../../app/takeOffActiveSheet";
 import type { Workbook } from "../../workbook/workbook";
 
 type CommandEvent = Office.AddinCommands.Event;
@@ -14,6 +14,7 @@ export function associateCommands(workbook: Promise<Workbook>, say: (text: strin
 async function takeOff(workbook: Promise<Workbook>, say: (text: string) => void): Promise<void> {
   try {
     const open = await workbook;
+    const { takeOffActiveSheet } = await import("../../app/takeOffActiveSheet");
     const outcome = await takeOffActiveSheet(open);
     say(outcomeWords(outcome));
     if (outcome.kind !== "written" || !outcome.isComplete) await Office.addin.showAsTaskpane();
