@@ -1,7 +1,7 @@
 /** Keeps corrections inside the workbook once the sheets that show them are written. */
 import type { Block } from "../core/base/cell";
 import type { Result } from "../core/base/result";
-import { isNothing, type ReadSheet } from "../core/corrections/correction";
+import { isNothing, type ReadSheet, type TypedRow } from "../core/corrections/correction";
 import type { Corrections } from "../core/corrections/corrections";
 import { mergeCorrections } from "../core/corrections/merge";
 import {
@@ -10,6 +10,7 @@ import {
   type WrittenRows,
   type WrittenSpares,
 } from "../core/corrections/record";
+import { rowKey } from "../core/corrections/rowName";
 import type { Estimate } from "../core/estimate/estimate";
 import { itemKey } from "../core/pricing/item";
 import { readHardwareTable } from "../tables/hardwareTable";
@@ -59,7 +60,8 @@ export function recordAfter(
       return item === undefined ? [] : [[key, item.spares] as const];
     }),
   );
-  const drawn = drawings.flatMap((drawing) => drawnRows(drawing, spares));
+  const kept = new Map(corrections.kept.map((each) => [rowKey(each.name), each.typed]));
+  const drawn = drawings.flatMap((drawing) => drawnRows(drawing, spares, kept));
   const subjects = new Set(drawn.map(({ subject }) => subject));
   const stale = seenOn(corrections)
     .filter(({ subject }) => !subjects.has(subject))
@@ -90,17 +92,20 @@ function otherSpares(before: WrittenSpares, now: WrittenSpares): WrittenSpares {
 }
 
 /** What a hardware sheet says of itself as it is drawn; nothing for a sheet of another kind. */
-function drawnRows(drawing: Drawing, spares: WrittenSpares): readonly WrittenRows[] {
+function drawnRows(
+  drawing: Drawing,
+  spares: WrittenSpares,
+  kept: ReadonlyMap<string, TypedRow>,
+): readonly WrittenRows[] {
   const read = readDrawnHardware(drawing, spares);
   if (read === null) return [];
-  const rows = read.rows.filter(({ typed }) => !isNothing(typed));
-  return [
-    {
-      subject: read.subject,
-      rows: rows.map(({ name, typed }) => ({ name, typed })),
-      spares: {},
-    },
-  ];
+  const rows = read.rows.map(({ name, typed }) => {
+    // Spares that were typed and come to what the rule gives look as if they were by the rule.
+    const own = name === null ? "" : (kept.get(rowKey(name))?.spares ?? "");
+    return { name, typed: own === "" ? typed : { ...typed, spares: own } };
+  });
+  const written = rows.filter(({ typed }) => !isNothing(typed));
+  return [{ subject: read.subject, rows: written, spares: {} }];
 }
 
 /** A hardware sheet read as it is drawn; `null` for a sheet of another kind. */

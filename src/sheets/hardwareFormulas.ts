@@ -10,7 +10,7 @@ import type { SparesPolicy } from "../core/pricing/item";
  */
 export function correctedFormula(counted: string, correction: string): string {
   const typed = `TRIM(${correction})`;
-  const value = `VALUE(SUBSTITUTE(${typed},"=",""))`;
+  const value = `VALUE(SUBSTITUTE(${correction},"=",""))`;
   const number = `TEXT(${value},"0")`;
   const signed = `IF(${counted}+${value}<0,${counted},${counted}+${value})`;
   const instead = `IF(OR(${typed}=${number},${typed}="="&${number}),${value},${counted})`;

@@ -1,6 +1,8 @@
 /** The cells of a hardware line: those that a person types into, and those that follow from them. */
+import { writeChange } from "../core/corrections/change";
 import type { CorrectedLine } from "../core/corrections/correctedLine";
 import { lineName, writeRowName, type RowName } from "../core/corrections/rowName";
+import type { SparesPolicy } from "../core/pricing/item";
 import { unitCostNumber } from "../core/money/writeMoney";
 import type { MaterialLine } from "../core/pricing/material";
 import type { SizeText } from "../core/takeoff/sizeTexts";
@@ -34,10 +36,14 @@ export function lineRow(
     description: text(item?.description ?? "Not in the items table"),
     size: text(sizeText(line), { align: "right" }),
     counted: number(line.counted, "count"),
-    correction: textInput(typed?.correction ?? "", {
-      align: "right",
-      ...(isUnused(line) ? { look: "warn" } : {}),
-    }),
+    // In the one spelling that the formula beside it reads.
+    correction: textInput(
+      line.change === null ? (typed?.correction ?? "") : writeChange(line.change),
+      {
+        align: "right",
+        ...(isUnused(line) ? { look: "warn" } : {}),
+      },
+    ),
     reason: textInput(typed?.reason ?? ""),
     by: textInput(typed?.by ?? ""),
     quantity: formula(correctedFormula(ref("counted"), ref("correction")), line.quantity, "count", {
@@ -58,10 +64,12 @@ export function sparesCell({ line, item, spares }: MaterialLine, quantity: strin
   const isOwn = line.ownSpares !== null;
   if (!isOwn && typed !== "") return textInput(typed, { look: "warn", align: "right" });
   const dress = { look: isOwn ? "note" : "input", input: true } as const;
-  return isOwn || item === null
+  return isOwn || item === null || !givesSpares(item.spares)
     ? number(spares, "count", dress)
     : formula(sparesFormula(quantity, item.spares), spares, "count", dress);
 }
+
+const givesSpares = ({ percent, least }: SparesPolicy): boolean => percent > 0 || least > 0;
 
 /** What follows from the quantity and the spares: what to order, its cost and its weight. */
 export function workedCells(

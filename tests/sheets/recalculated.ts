@@ -18,11 +18,11 @@ export type Recalculated = {
 
 export type RecalculatedSheet = {
   readonly formulas: readonly Recalculated[];
-  /** Puts other content in a cell, works the sheet out again and gives what each cell shows. */
+  /** Puts a number or a text in a cell, works the sheet out again and gives what each cell shows. */
   readonly typing: (
     row: number,
     column: number,
-    input: number,
+    input: number | string,
   ) => (row: number, column: number) => string;
 };
 
@@ -59,7 +59,8 @@ export function recalculated({ rows }: Drawing): RecalculatedSheet {
   return {
     formulas,
     typing: (row, column, input) => {
-      model.setUserInput(0, row + 1, column + 1, String(input));
+      const typed = typeof input === "string" ? `'${input}` : String(input);
+      model.setUserInput(0, row + 1, column + 1, typed);
       model.evaluate();
       return shown;
     },

@@ -1,5 +1,6 @@
 /** What a person typed into one row of a hardware sheet, and what is kept of it. */
 import type { CellPlace } from "../base/cell";
+import { readChange, writeChange } from "./change";
 import type { AddedName, LineName, MoveName, RowName } from "./rowName";
 
 /** The columns of a hardware sheet that a person types into. */
@@ -32,6 +33,17 @@ export const nothingTyped: TypedRow = {
 
 export const isSameTyped = (one: TypedRow, other: TypedRow): boolean =>
   typedColumns.every((column) => one[column] === other[column]);
+
+/** Whether both say the same, in whatever spelling of the numbers: `14` and `=14`. */
+export const isSameMeaning = (one: TypedRow, other: TypedRow): boolean =>
+  typedColumns.every((column) => plainCell(column, one) === plainCell(column, other));
+
+function plainCell(column: TypedColumn, typed: TypedRow): string {
+  const text = typed[column];
+  const isNumber = column === "correction" || column === "quantity" || column === "spares";
+  const change = isNumber ? readChange(text) : null;
+  return change?.ok === true ? writeChange(change.value) : text;
+}
 
 export const isNothing = (typed: TypedRow): boolean => isSameTyped(typed, nothingTyped);
 

@@ -8,12 +8,14 @@
  * 2. A row whose cells were cleared: its correction is taken away.
  * 3. A row that is gone, or a sheet that is gone: the record counts, and a doubt says so.
  * 4. A row without a name that holds something: a person put it in; it is a row added by hand.
- * 5. Two rows that say different things of one line: the first counts, the other is kept beside it.
+ * 5. Two rows that say different things of one line, or a row that is typed over where something else
+ *    was on record: the first, or the newer, counts; the other is kept beside it.
  */
 import type { CellPlace } from "../base/cell";
 import { jobKey } from "../takeoff/takeOff";
 import {
   isNothing,
+  isSameMeaning,
   isSameTyped,
   type Correction,
   type ReadRow,
@@ -96,9 +98,9 @@ function readOne(draft: Draft, { rows }: ReadSheet, written: readonly WrittenRow
     else fresh.push(row);
   }
   for (const row of fresh) {
-    if (!isNothing(row.typed)) setRow(draft, row);
-    // A cleared row says something only if something stood there.
-    else if ((waiting.get(keyOf(row.name)) ?? []).length > 0) clearRow(draft, keyOf(row.name));
+    const shown = waiting.get(keyOf(row.name)) ?? [];
+    if (isNothing(row.typed)) clearRow(draft, keyOf(row.name), shown);
+    else setRow(draft, row, shown);
   }
 }
 
@@ -115,35 +117,47 @@ function notePlace({ places, kept }: Draft, key: string, { place }: ReadRow): vo
   if (kept.has(key) && !places.has(key)) places.set(key, place);
 }
 
-function setRow(draft: Draft, row: ReadRow): void {
+/**
+ * `shown` is what the sheet had in this row and has not any more. A person types over what they see:
+ * what was kept of the row and was not seen there stays beside.
+ */
+function setRow(draft: Draft, row: ReadRow, shown: readonly TypedRow[]): void {
   const { kept, decided, places } = draft;
   const name = row.name ?? nextAdded(draft, row.job);
   const key = rowKey(name);
   const before = kept.get(key);
   if (row.name === null) draft.doubts.push({ code: "put-in", name, place: row.place });
+  const next: Correction = { name, typed: row.typed, counted: row.counted };
   const isSame = before !== undefined && isSameTyped(before.typed, row.typed);
   if (decided.get(key) === "set" && !isSame) {
-    setBeside(draft, name, row);
+    putBeside(draft, next, row.place);
     return;
   }
   decided.set(key, "set");
+  kept.set(key, next);
+  if (before !== undefined && !isSame && !isSeen(before, shown)) {
+    putBeside(draft, before, places.get(key) ?? null);
+  }
   places.set(key, row.place);
-  kept.set(key, { name, typed: row.typed, counted: row.counted });
 }
 
-/** Keeps another thing said of the same row under a name of its own, unless that is there already. */
-function setBeside(draft: Draft, name: RowName, row: ReadRow): void {
+const isSeen = ({ typed }: Correction, shown: readonly TypedRow[]): boolean =>
+  shown.some((each) => isSameMeaning(each, typed));
+
+/** Keeps another thing said of a row under a name of its own, unless that is there already. */
+function putBeside(draft: Draft, other: Correction, place: CellPlace | null): void {
+  const { name, typed } = other;
   if (name.kind === "move") return;
   const beside = [...draft.kept.values()].filter((each) => isBeside(each.name, name));
-  if (beside.some((each) => isSameTyped(each.typed, row.typed))) return;
+  if (beside.some((each) => isSameTyped(each.typed, typed))) return;
   const free =
     name.kind === "added"
       ? nextAdded(draft, name.job)
       : freeName(name, (key) => draft.kept.has(key));
   const key = rowKey(free);
   draft.decided.set(key, "set");
-  draft.places.set(key, row.place);
-  draft.kept.set(key, { name: free, typed: row.typed, counted: row.counted });
+  if (place !== null) draft.places.set(key, place);
+  draft.kept.set(key, { ...other, name: free });
 }
 
 const isBeside = (one: RowName, other: RowName): boolean =>
@@ -152,9 +166,10 @@ const isBeside = (one: RowName, other: RowName): boolean =>
     ? rowKey({ ...one, copy: 1 }) === rowKey({ ...other, copy: 1 })
     : jobKey(jobOf(one)) === jobKey(jobOf(other)));
 
-/** A row that another sheet sets is not taken away by one that clears it. */
-function clearRow({ kept, decided, places }: Draft, key: string): void {
-  if (decided.has(key)) return;
+/** What another sheet sets, or was not seen on this one, is not taken away by clearing its row. */
+function clearRow({ kept, decided, places }: Draft, key: string, shown: readonly TypedRow[]): void {
+  const before = kept.get(key);
+  if (before === undefined || decided.has(key) || !isSeen(before, shown)) return;
   decided.set(key, "cleared");
   kept.delete(key);
   places.delete(key);

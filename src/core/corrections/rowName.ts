@@ -81,10 +81,10 @@ export function writeRowName(name: RowName): string {
 
 /** Reads what `writeRowName` made; `null` for any other text. */
 export function readRowName(text: string): RowName | null {
-  // A name without a size ends in a mark, whose space a host may cut off.
-  const [job = "", second, third, fourth, ...more] = `${text} `.split(mark);
+  // A name may begin or end in a mark, whose space a host may cut off.
+  const [job = "", second, third, fourth, ...more] = ` ${text} `.split(mark);
   if (second === undefined || more.length > 0) return null;
-  if (job === ">") {
+  if (job.trim() === ">") {
     if (third === undefined || fourth !== undefined) return null;
     return { kind: "move", from: plain(second), to: plain(third) };
   }
