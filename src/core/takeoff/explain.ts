@@ -1,8 +1,9 @@
 /** The reason for a count: the kit-book row, its formula, the numbers put in, times how many alike. */
 import { pieces, type Pieces } from "../base/units";
 import { traceFormula } from "../formulas/trace";
-import type { BookFormula, CompiledSize, RowSource } from "../kitbook/kitBook";
+import type { BookFormula, CompiledPart, CompiledSize, RowSource } from "../kitbook/kitBook";
 import { describeSource, slotText, slotsText, type ShowLength } from "./describe";
+import { sizeFormulasOf } from "./partColumn";
 import { openingAt, type Count, type Take } from "./take";
 
 /** The count for all alike openings: for one of them, times how many. */
@@ -28,14 +29,26 @@ export type SizeReason = {
   readonly numbers: readonly NumberPutIn[];
 };
 
+/** A formula of a part, and what it answers. A size of width and height has a formula for each. */
+export type PartFormula = {
+  readonly answers: "item" | "size" | "quantity" | "when";
+  readonly formula: BookFormula;
+};
+
+/** The formulas of a part: what is needed, how many, and when. */
+export const formulasOf = (part: CompiledPart): readonly PartFormula[] => [
+  ...(part.item.kind === "code" ? [] : [{ answers: "item", formula: part.item.formula } as const]),
+  ...sizeFormulasOf(part).map((formula) => ({ answers: "size", formula }) as const),
+  { answers: "quantity", formula: part.quantity },
+  ...(part.when === null ? [] : [{ answers: "when", formula: part.when } as const]),
+];
+
 export type CountReason = {
   readonly mark: string;
   readonly job: string;
   readonly bag: string;
   readonly source: RowSource;
-  readonly quantityFormula: string;
-  /** `null` where the part is always needed. */
-  readonly whenFormula: string | null;
+  /** What went into the part's formulas, each once. */
   readonly numbers: readonly NumberPutIn[];
   readonly each: Pieces;
   readonly alike: Pieces;
@@ -47,15 +60,12 @@ export type CountReason = {
 export function explainCount(count: Count, show: ShowLength): CountReason {
   const { take, row, part, each } = count;
   const opening = openingAt(take, row);
-  const formulas = part.when === null ? [part.quantity] : [part.quantity, part.when];
-  const reads = new Set(formulas.flatMap((formula) => slotsRead(take, formula, row)));
+  const reads = new Set(formulasOf(part).flatMap(({ formula }) => slotsRead(take, formula, row)));
   return {
     mark: opening.mark,
     job: opening.job,
     bag: part.bag,
     source: part.source,
-    quantityFormula: part.quantity.text,
-    whenFormula: part.when?.text ?? null,
     numbers: [...reads].map((slot) => numberPutIn(take, slot, row, show)),
     each,
     alike: opening.quantity,

@@ -1,7 +1,7 @@
 /** One row of the kit book and what it asks of each opening. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { openingAt, type Count } from "../../core/takeoff/take";
-import { quantityOf } from "../../core/takeoff/explain";
+import { formulasOf, quantityOf, type PartFormula } from "../../core/takeoff/explain";
 import { Disclosure } from "../parts/Disclosure";
 import { useSharedStyles } from "../parts/parts.styles";
 import { PlaceButton } from "../parts/PlaceButton";
@@ -29,6 +29,13 @@ const useStyles = makeStyles({
   more: { padding: tokens.spacingHorizontalS },
 });
 
+const questions: Readonly<Record<PartFormula["answers"], string>> = {
+  item: "Which item",
+  size: "What size",
+  quantity: "How many",
+  when: "Needed when",
+};
+
 const firstOpenings = 20;
 const moreOpenings = 100;
 
@@ -49,8 +56,9 @@ export function PartReasons({ group: { part, counts, quantity } }: { readonly gr
           Kit book parts, row {source.number}
           {source.place === null ? null : <PlaceButton place={source.place} />}
         </div>
-        <Formula name="How many" text={part.quantity.text} />
-        {part.when === null ? null : <Formula name="Needed when" text={part.when.text} />}
+        {formulasOf(part).map(({ answers, formula }, index) => (
+          <Formula key={index} name={questions[answers]} text={formula.text} />
+        ))}
         {basis === "" ? null : <div className={shared.small}>Basis: {basis}</div>}
       </div>
       <ul className={mergeClasses(shared.list, styles.openings)}>

@@ -7,7 +7,8 @@ import { noColumn } from "../../tables/scheduleLayout";
 import { useSharedStyles } from "../parts/parts.styles";
 import { PlaceButton } from "../parts/PlaceButton";
 import { usePane } from "../state/paneContext";
-import { columnChoices, withColumn, type ColumnChoice } from "./columnChoices";
+import { withColumn, type ColumnChoice } from "./columnChoices";
+import { useScheduleHeadings } from "./useScheduleHeadings";
 import { tokens } from "../parts/tokens";
 import { SmallButton } from "../parts/SmallButton";
 
@@ -34,7 +35,7 @@ export function ColumnsPart({ inputs }: { readonly inputs: Inputs }) {
   const { state, change } = usePane();
   const mapping = state.settings.columns;
   const [reading] = inputs.readings;
-  const choices = reading === undefined ? [] : columnChoices(reading);
+  const choices = useScheduleHeadings(inputs);
   const guessed = (key: ScheduleKey): ColumnChoice | undefined => {
     const match = reading?.columns.find((column) => column.key === key);
     return choices.find(({ column }) => column === match?.column);
@@ -42,7 +43,7 @@ export function ColumnsPart({ inputs }: { readonly inputs: Inputs }) {
   return (
     <>
       {reading === undefined ? (
-        <div>The schedule cannot be read with the columns that are set here.</div>
+        <div>Say which column is which: the schedule cannot be read yet.</div>
       ) : (
         <div className={`${shared.small} ${styles.where}`}>
           Headings are in
