@@ -48,9 +48,6 @@ export const itemTableColumns: readonly ColumnRule<ItemColumn>[] = [
 /** Headings that no other table of a workbook has together. */
 const needed: readonly ItemColumn[] = ["code", "unitCost"];
 
-/** Whether a block is an items table: it has headings for a code and a unit cost. */
-export const isItemTable = (block: Block): boolean => headingsOf(block) !== null;
-
 /**
  * The rows of an items table; rows that are all blank are passed over. `null` where the block has no
  * headings for a code and a unit cost.

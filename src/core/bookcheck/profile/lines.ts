@@ -1,7 +1,7 @@
 /** Lines: where they meet each other, and where they meet the steps of a rounding. */
 import { asNumber, type Site } from "../../formulas/coerce";
 import { isFormulaError } from "../../formulas/value";
-import { courseAt, line, same, type Course, type Domain } from "./profile";
+import { line, type Course, type Domain } from "./profile";
 
 /** A course that is a number: a line, or a number that stays the same. */
 export type NumberCourse = { readonly slope: number; readonly atZero: number };
@@ -61,9 +61,3 @@ export function meetsSteps(
 
 /** The value in the middle of a stretch. */
 export const middle = ({ from, to }: Domain): number => (from + to) / 2;
-
-/** What a course comes to in the middle of a stretch, as a course that stays the same. */
-export function sampled(course: Course, stretch: Domain): Course {
-  const value = courseAt(course, middle(stretch));
-  return value === undefined ? course : same(value);
-}
