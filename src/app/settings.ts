@@ -8,6 +8,7 @@ import {
   type LengthStyle,
 } from "../core/lengths/writeLength";
 import { currencies, currencyOf, usDollar, type Currency } from "../core/money/currency";
+import { isLabelGrid, plainLabelGrid, type LabelGrid } from "../sheets/labelGrid";
 import type { ScheduleMapping } from "../tables/scheduleLayout";
 import type { Source, Workbook } from "../workbook/workbook";
 import { jsonValue } from "./jsonValue";
@@ -32,6 +33,8 @@ export type Settings = {
   readonly schedule: Source | null;
   /** Which column is what, where the person said so. */
   readonly columns: ScheduleMapping;
+  /** The paper that bag labels are printed on. */
+  readonly labels: LabelGrid;
 };
 
 export const defaultSettings: Settings = {
@@ -43,6 +46,7 @@ export const defaultSettings: Settings = {
   sheetPerJob: true,
   schedule: null,
   columns: {},
+  labels: plainLabelGrid,
 };
 
 const settingKey = "settings";
@@ -102,6 +106,7 @@ function knownSettings(text: string): Partial<Settings> {
     ["sheetPerJob", isYesNo],
     ["schedule", isSource],
     ["columns", isMapping],
+    ["labels", isLabelGrid],
   ];
   const kept = right
     .filter(([key, isRight]) => has(key, isRight))

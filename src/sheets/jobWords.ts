@@ -37,6 +37,14 @@ export function uncountedAddedWords({ corrections }: JobEstimate): string {
   return `NOT COMPLETE. ${rows} added by hand could not be counted. The Findings sheet says why.`;
 }
 
+/** Why what a list shows of a job is not all that the job needs; nothing where it is. */
+export const notCompleteWords = (job: JobEstimate): readonly string[] =>
+  [
+    job.uncounted.length > 0 ? uncountedWords(job) : "",
+    ...job.partly.map(partlyWords),
+    uncountedAddedWords(job),
+  ].filter((words) => words !== "");
+
 function marksText(rows: readonly { readonly mark: string }[]): string {
   const shown = rows.slice(0, 12).map(({ mark }) => mark);
   const more = rows.length > 12 ? ` and ${rows.length - 12} more` : "";

@@ -22,7 +22,7 @@ export type Frame = {
 };
 
 /** For a sheet of paper or a wide screen. */
-export const paperFrame: Frame = { width: 560, height: 190, letters: 7.5 };
+export const paperFrame: Frame = { width: 560, height: 205, letters: 8 };
 
 /** For a narrow pane. */
 export const paneFrame: Frame = { width: 320, height: 260, letters: 8 };
@@ -108,6 +108,18 @@ const touching = 0.01;
 
 type PlacedMeasure = Measure & { readonly words: string; readonly at: number };
 
+/** The levels that each side uses, counted without the empty ones between them. */
+function ranksOf(measures: readonly Measure[]): ReadonlyMap<Measure, number> {
+  return new Map(
+    measures.map((measure) => {
+      const inside = measures.filter(
+        ({ side, level }) => side === measure.side && level < measure.level,
+      );
+      return [measure, new Set(inside.map(({ level }) => level)).size];
+    }),
+  );
+}
+
 /** Each measure on the first level from its own on where its words meet no others. */
 function placeMeasures(
   measures: readonly Measure[],
@@ -117,12 +129,13 @@ function placeMeasures(
 ): { readonly measures: readonly PlacedMeasure[]; readonly levels: Levels } {
   const taken = new Map<string, { from: number; to: number }[]>();
   const levels = { above: 0, below: 0, left: 0, right: 0 };
+  const ranks = ranksOf(measures);
   const placed = measures.map((measure): PlacedMeasure => {
     const { side, from, to, name, length } = measure;
     const words = `${name} ${show(length)}`;
     const middle = ((from + to) / 2) * scale;
     const half = Math.max((Math.abs(to - from) * scale) / 2, textWidth(words, letters) / 2 + 2);
-    let at = measure.level;
+    let at = ranks.get(measure) ?? 0;
     const key = (): string => `${side} ${at}`;
     const isFree = (): boolean =>
       (taken.get(key()) ?? []).every(

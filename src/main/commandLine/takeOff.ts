@@ -4,15 +4,13 @@
  * Exit status: 0 all counted, 1 some openings not counted, 2 unusable input (the message on stderr).
  */
 import { err, ok, type Result } from "../../core/base/result";
-import { readItemTable } from "../../tables/itemTable";
-import { readKitBook } from "../../tables/kitBookTable";
-import type { OtherInputs } from "../../app/inputs";
 import { currencyIn, lengthStyleOf, readSettings, type Settings } from "../../app/settings";
 import { takeOffWorkbook, type WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import { writeTakeOff } from "../../app/writeSheets";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { answer, type Answer } from "./answer";
-import { blocksOf, fileExists, readWorkbookFile, writeFileWhole } from "./files";
+import { readWorkbookFile, writeFileWhole } from "./files";
+import { otherInputs, targetOf } from "./namedFiles";
 import { readTakeOffArguments, type TakeOffArguments } from "./takeOffArguments";
 import { takeOffJson } from "./takeOffJson";
 import { takeOffText } from "./takeOffText";
@@ -61,39 +59,6 @@ async function settingsFor(workbook: FileWorkbook, wanted: TakeOffArguments): Pr
     columns: { ...settings.columns, ...wanted.columns },
   };
 }
-
-/** The kit book and items of the files that are named. */
-async function otherInputs({
-  kitBook,
-  items,
-}: TakeOffArguments): Promise<Result<OtherInputs, string>> {
-  let others: OtherInputs = {};
-  for (const path of [kitBook, items]) {
-    if (path === null) continue;
-    const workbook = readWorkbookFile(path);
-    if (!workbook.ok) return workbook;
-    const blocks = await blocksOf(workbook.value);
-    if (!blocks.ok) return blocks;
-    if (path === kitBook) {
-      const book = readKitBook(blocks.value);
-      if (book === null) return err(`${path}: no kit book was found in it.`);
-      others = { ...others, kitBook: book };
-    } else {
-      const rows = blocks.value.map(readItemTable).find((table) => table !== null);
-      if (rows === undefined || rows === null)
-        return err(`${path}: no items table was found in it.`);
-      others = { ...others, items: rows };
-    }
-  }
-  return ok(others);
-}
-
-/** The workbook of the file to write where that exists, else the schedule's. */
-const targetOf = (
-  { out, schedule }: TakeOffArguments,
-  source: FileWorkbook,
-): Result<FileWorkbook, string> =>
-  out !== null && out !== schedule && fileExists(out) ? readWorkbookFile(out) : ok(source);
 
 async function writeOut(
   out: string,

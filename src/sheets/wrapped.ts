@@ -1,0 +1,44 @@
+/** How many lines words take, so that a joined cell, which no spreadsheet fits by itself, is high enough. */
+import { textWidth } from "../core/base/textWidth";
+
+/** The font of cells is narrower than the one that `textWidth` knows. */
+const cellFont = 0.92;
+
+const cellWidth = (text: string, size: number, bold: boolean): number =>
+  textWidth(text, size, bold) * cellFont;
+
+/** The words broken into lines of up to `width` points; a word that is longer is broken in itself. */
+export function brokenLines(
+  words: string,
+  width: number,
+  size: number,
+  bold = false,
+): readonly string[] {
+  const lines: string[] = [];
+  let line = "";
+  const fits = (text: string): boolean => cellWidth(text, size, bold) <= width;
+  for (const word of words.split(/\s+/).filter((each) => each !== "")) {
+    const longer = line === "" ? word : `${line} ${word}`;
+    if (fits(longer)) {
+      line = longer;
+      continue;
+    }
+    if (line !== "") lines.push(line);
+    line = "";
+    for (const character of word) {
+      if (line !== "" && !fits(line + character)) {
+        lines.push(line);
+        line = "";
+      }
+      line += character;
+    }
+  }
+  return line === "" && lines.length > 0 ? lines : [...lines, line];
+}
+
+/** Points from one line to the next. */
+export const lineHeight = (size: number): number => size * 1.32;
+
+/** Points of a row that shows the words in full. */
+export const wrappedHeight = (words: string, width: number, size: number): number =>
+  Math.max(15, Math.ceil(brokenLines(words, width, size).length * lineHeight(size)) + 3);
