@@ -1,7 +1,7 @@
 /** Numbers that went into a formula; one that was worked out shows how, down to the schedule. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
-import { describeSource } from "../../core/takeoff/describe";
 import type { NumberPutIn, SizeReason } from "../../core/takeoff/explain";
+import { sourceWords } from "../parts/quantities";
 import { useSharedStyles } from "../parts/parts.styles";
 import { PlaceButton } from "../parts/PlaceButton";
 import { Disclosure } from "../parts/Disclosure";
@@ -77,7 +77,7 @@ function SizeFrom({ size }: { readonly size: SizeReason }) {
   return (
     <div className={styles.from}>
       <div className={mergeClasses(shared.small, styles.row)}>
-        {describeSource(source)}
+        {sourceWords(source)}
         {source.place === null ? null : <PlaceButton place={source.place} />}
       </div>
       <Formula name="Worked out by" text={formula} />

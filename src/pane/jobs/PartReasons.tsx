@@ -3,6 +3,7 @@ import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { openingAt, type Count } from "../../core/takeoff/take";
 import { formulasOf, quantityOf, type PartFormula } from "../../core/takeoff/explain";
 import { Disclosure } from "../parts/Disclosure";
+import { sourceWords } from "../parts/quantities";
 import { useSharedStyles } from "../parts/parts.styles";
 import { PlaceButton } from "../parts/PlaceButton";
 import { countText } from "../parts/quantities";
@@ -29,12 +30,14 @@ const useStyles = makeStyles({
   more: { padding: tokens.spacingHorizontalS },
 });
 
-const questions: Readonly<Record<PartFormula["answers"], string>> = {
-  item: "Which item",
-  size: "What size",
-  quantity: "How many",
-  when: "Needed when",
-};
+type Question = { readonly answers: PartFormula["answers"]; readonly words: string };
+
+const questions: readonly Question[] = [
+  { answers: "item", words: "Which item" },
+  { answers: "size", words: "What size" },
+  { answers: "quantity", words: "How many" },
+  { answers: "when", words: "Needed when" },
+];
 
 const firstOpenings = 20;
 const moreOpenings = 100;
@@ -53,11 +56,11 @@ export function PartReasons({ group: { part, counts, quantity } }: { readonly gr
           <span className={shared.number}>{countText(quantity)} pcs</span>
         </h3>
         <div className={mergeClasses(shared.small, styles.row)}>
-          Kit book parts, row {source.number}
+          {sourceWords(source)}
           {source.place === null ? null : <PlaceButton place={source.place} />}
         </div>
-        {formulasOf(part).map(({ answers, formula }, index) => (
-          <Formula key={index} name={questions[answers]} text={formula.text} />
+        {questions.map(({ answers, words }) => (
+          <PartAnswer key={answers} part={part} answers={answers} words={words} />
         ))}
         {basis === "" ? null : <div className={shared.small}>Basis: {basis}</div>}
       </div>
@@ -79,6 +82,14 @@ export function PartReasons({ group: { part, counts, quantity } }: { readonly gr
       )}
     </section>
   );
+}
+
+/** A size of width and height is one answer with a formula for each. */
+function PartAnswer({ part, answers, words }: Question & Pick<PartGroup, "part">) {
+  const texts = formulasOf(part).flatMap((each) =>
+    each.answers === answers ? [each.formula.text] : [],
+  );
+  return texts.length === 0 ? null : <Formula name={words} text={texts.join(" x ")} />;
 }
 
 function OpeningLabel({ count }: { readonly count: Count }) {

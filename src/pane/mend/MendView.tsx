@@ -67,6 +67,7 @@ function Level({ level, folds, count }: FoldedLevel) {
   return (
     <section aria-label={titles[level]}>
       <Disclosure
+        isHeading
         startsOpen={level !== "note"}
         label={
           <span className={mergeClasses(shared.subheading, styles.level)}>

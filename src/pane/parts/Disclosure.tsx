@@ -23,6 +23,7 @@ const useStyles = makeStyles({
     "@media (prefers-reduced-motion: reduce)": { transitionDuration: "0.01ms" },
   },
   open: { transform: "rotate(90deg)" },
+  around: { margin: 0, fontSize: "inherit", fontWeight: "inherit", lineHeight: "inherit" },
   label: { flexGrow: 1, minWidth: 0 },
 });
 
@@ -30,29 +31,35 @@ export type DisclosureProps = {
   /** What the button shows and is called. */
   readonly label: ReactNode;
   readonly startsOpen?: boolean;
+  /** Whether the label heads a part of a view. */
+  readonly isHeading?: boolean;
   /** Made only while it is open. */
   readonly children: () => ReactNode;
 };
 
-export function Disclosure({ label, startsOpen = false, children }: DisclosureProps) {
+export function Disclosure(props: DisclosureProps) {
+  const { label, startsOpen = false, isHeading = false, children } = props;
   const styles = useStyles();
   const shared = useSharedStyles();
   const [isOpen, setOpen] = useState(startsOpen);
   const id = useId();
+  const Around = isHeading ? "h2" : "div";
   return (
     <div>
-      <button
-        type="button"
-        aria-expanded={isOpen}
-        aria-controls={isOpen ? id : undefined}
-        className={mergeClasses(shared.plainButton, styles.button)}
-        onClick={() => setOpen(!isOpen)}
-      >
-        <span aria-hidden className={mergeClasses(styles.chevron, isOpen && styles.open)}>
-          <ChevronRightRegular />
-        </span>
-        <span className={styles.label}>{label}</span>
-      </button>
+      <Around className={styles.around}>
+        <button
+          type="button"
+          aria-expanded={isOpen}
+          aria-controls={isOpen ? id : undefined}
+          className={mergeClasses(shared.plainButton, styles.button)}
+          onClick={() => setOpen(!isOpen)}
+        >
+          <span aria-hidden className={mergeClasses(styles.chevron, isOpen && styles.open)}>
+            <ChevronRightRegular />
+          </span>
+          <span className={styles.label}>{label}</span>
+        </button>
+      </Around>
       {isOpen ? <div id={id}>{children()}</div> : null}
     </div>
   );

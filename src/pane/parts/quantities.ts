@@ -1,4 +1,5 @@
-/** Numbers with their units, as the pane writes them. */
+/** Numbers with their units, and rows of the kit book, as the pane writes them. */
+import type { RowSource } from "../../core/kitbook/kitBook";
 
 /** `1,240`. */
 export const countText = (count: number): string => count.toLocaleString("en-US");
@@ -10,3 +11,7 @@ export const weightText = (pounds: number): string =>
 /** `1 opening`, `2 openings`. */
 export const counted = (count: number, one: string, several = `${one}s`): string =>
   `${countText(count)} ${count === 1 ? one : several}`;
+
+/** `Kit book parts, row 12`. */
+export const sourceWords = ({ section, number }: RowSource): string =>
+  `Kit book ${section}, row ${number}`;

@@ -52,6 +52,7 @@ function Part({ title, startsOpen = false, children }: PartProps) {
   return (
     <section className={shared.card} aria-label={title}>
       <Disclosure
+        isHeading
         startsOpen={startsOpen}
         label={<span className={shared.subheading}>{title}</span>}
       >

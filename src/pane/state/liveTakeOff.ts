@@ -60,14 +60,15 @@ export function liveTakeOff(
 
   const readAndCount = async (signal: AbortSignal): Promise<void> => {
     if (!areSettingsRead) await readOwnSettings(signal);
+    const isLeft = (): boolean => signal.aborted;
     const read = await blocks.read();
-    if (signal.aborted) return;
+    if (isLeft()) return;
     if (!read.ok) {
       tell({ kind: "failed", fault: read.error });
       return;
     }
     const typed = await readCorrections(workbook, blocks.readOne);
-    if (signal.aborted) return;
+    if (isLeft()) return;
     if (!typed.ok) {
       tell({ kind: "failed", fault: typed.error });
       return;
