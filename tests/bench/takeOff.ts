@@ -203,7 +203,7 @@ function countBySpreadsheet(given: readonly Door[], type: OpeningType): number {
   const parts = type.parts.flatMap(({ quantity, when }) =>
     when === null
       ? [quantity.text]
-      : /floor_anchor/.test(when.text)
+      : when.text.includes("floor_anchor")
         ? [quantity.text]
         : [`IF(${when.text}, ${quantity.text}, 0)`],
   );

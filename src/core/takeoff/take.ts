@@ -93,10 +93,7 @@ export function cellFinder(take: Take, formula: BookFormula): (row: number) => C
 }
 
 /** The fields that a formula reads, directly or through sizes, each once, in reading order. */
-export function fieldsBehind(
-  take: Pick<Take, "type">,
-  formula: BookFormula,
-): readonly number[] {
+export function fieldsBehind(take: Pick<Take, "type">, formula: BookFormula): readonly number[] {
   const fields = new Set<number>();
   const visited = new Set<number>();
   const visit = (slots: readonly number[]): void => {
