@@ -11,6 +11,8 @@ import {
   bagLabels,
   labelLetters,
   labelRows,
+  titleHeight,
+  wordsHeight,
   type LabelRoom,
   type LabelRows,
   type LabelText,
@@ -86,7 +88,7 @@ function sheetRows(packed: readonly JobBags[], room: LabelRoom): LabelRows {
     (most, each) => ({
       title: Math.max(most.title, each.title),
       words: Math.max(most.words, each.words),
-      lines: Math.min(most.lines, each.lines),
+      contents: Math.min(most.contents, each.contents),
     }),
     labelRows([], "", room),
   );
@@ -97,10 +99,10 @@ function noticeLabel(
   title: string,
   words: string,
   room: LabelRoom,
-  { lines }: LabelRows,
+  { contents }: LabelRows,
 ): LabelText {
   const said = brokenLines(words, room.width, labelLetters.words);
-  return { title, words: "", contents: said.slice(0, lines) };
+  return { title, words: "", contents: said.slice(0, contents) };
 }
 
 /** The labels in rows and columns of cells, three rows to a label, a page after the other. */
@@ -108,13 +110,14 @@ function placedLabels(
   labels: readonly LabelText[],
   grid: LabelGrid,
   room: LabelRoom,
-  { title, words }: LabelRows,
+  lines: LabelRows,
 ): Pick<Drawing, "columnWidths" | "rows" | "print"> {
   const { columns, paper, margins } = grid;
   const gaps = {
     across: grid.gapAcross * 72 + 2 * padding.across,
     down: grid.gapDown * 72 + 2 * padding.down,
   };
+  const [title, words] = [titleHeight(lines), wordsHeight(lines)];
   const rows: DrawnRow[] = [];
   const breaks: number[] = [];
   for (let start = 0; start < labels.length; start += columns) {

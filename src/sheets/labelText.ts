@@ -3,7 +3,7 @@ import type { BagCopy } from "../core/bags/bags";
 import { textWidth } from "../core/base/textWidth";
 import type { SizeText } from "../core/takeoff/sizeTexts";
 import { bagWords } from "./packingOpening";
-import { brokenLines, lineHeight } from "./wrapped";
+import { brokenLines, lineHeight, oneLineOf } from "./wrapped";
 
 /** Points, for letters and for the room that a label has. */
 export const labelLetters = { title: 11, words: 8 } as const;
@@ -23,31 +23,39 @@ export type LabelText = {
   readonly contents: readonly string[];
 };
 
-/** How high each of a label's three rows is, alike for all labels of a sheet. */
+/** How many lines each of a label's three rows has, alike for all labels of a sheet. */
 export type LabelRows = {
   readonly title: number;
   readonly words: number;
-  /** Lines of contents, one or more. */
-  readonly lines: number;
+  /** One or more. */
+  readonly contents: number;
 };
 
-const mostTitleLines = 2;
-const mostWordsLines = 3;
+/** Points of the rows above the contents. */
+export const titleHeight = ({ title }: LabelRows): number => title * lineHeight(labelLetters.title);
+export const wordsHeight = ({ words }: LabelRows): number => words * lineHeight(labelLetters.words);
 
-/** The rows that show the titles and words of all `bags` in full, so far as a label has room. */
+/**
+ * The rows that show the titles and words of all `bags` in full. Where a label has no room for that,
+ * first the words and then the title get fewer lines, and end in `…`; one line of contents stays.
+ */
 export function labelRows(bags: Iterable<BagCopy>, job: string, room: LabelRoom): LabelRows {
-  let [titleLines, wordsLines] = [1, 1];
+  let rows: LabelRows = { title: 1, words: 1, contents: 1 };
   for (const bag of bags) {
-    titleLines = Math.max(titleLines, titleLinesOf(bag, room).length);
-    wordsLines = Math.max(
-      wordsLines,
-      brokenLines(wordsOf(bag, job), room.width, labelLetters.words).length,
-    );
+    const words = `${wordsOf(bag, job)}${nthLabel(9, 9)}`;
+    rows = {
+      ...rows,
+      title: Math.max(rows.title, titleLinesOf(bag, room).length),
+      words: Math.max(rows.words, brokenLines(words, room.width, labelLetters.words).length),
+    };
   }
-  const title = Math.min(titleLines, mostTitleLines) * lineHeight(labelLetters.title);
-  const words = Math.min(wordsLines, mostWordsLines) * lineHeight(labelLetters.words);
-  const left = room.height - title - words;
-  return { title, words, lines: Math.max(1, Math.floor(left / lineHeight(labelLetters.words))) };
+  const left = (): number =>
+    Math.floor(
+      (room.height - titleHeight(rows) - wordsHeight(rows)) / lineHeight(labelLetters.words),
+    );
+  while (left() < 1 && rows.words > 1) rows = { ...rows, words: rows.words - 1 };
+  while (left() < 1 && rows.title > 1) rows = { ...rows, title: rows.title - 1 };
+  return { ...rows, contents: Math.max(1, left()) };
 }
 
 /** The labels of one bag, in order. */
@@ -55,33 +63,51 @@ export function bagLabels(
   bag: BagCopy,
   job: string,
   room: LabelRoom,
-  { lines }: LabelRows,
+  rows: LabelRows,
   sizeText: SizeText,
 ): readonly LabelText[] {
-  const { bag: packed } = bag;
-  const entries = packed.contents.map(({ item, size, pieces }) => {
+  const entries = bag.bag.contents.map(({ item, size, pieces }) => {
     const cut = sizeText({ item, size });
     return `${pieces} × ${item}${cut === "" ? "" : `, ${cut}`}`;
   });
   const all = flowed(entries, room.width);
-  const labels = Math.ceil(all.length / lines);
-  const title = titleLinesOf(bag, room).join("\n");
-  return Array.from({ length: labels }, (_, index) => ({
-    title,
-    words: `${wordsOf(bag, job)}${labels === 1 ? "" : ` · label ${index + 1} of ${labels}`}`,
-    contents: all.slice(index * lines, (index + 1) * lines),
-  }));
+  const labels = Math.ceil(all.length / rows.contents);
+  const title = titleLinesOf(bag, room);
+  return Array.from({ length: labels }, (_, index) => {
+    const words = `${wordsOf(bag, job)}${labels === 1 ? "" : nthLabel(index + 1, labels)}`;
+    return {
+      title: (title.length > rows.title ? oneLine(bag, room) : title).join("\n"),
+      words: shortened(words, rows.words, room),
+      contents: all.slice(index * rows.contents, (index + 1) * rows.contents),
+    };
+  });
 }
 
-function titleLinesOf({ opening, bag }: BagCopy, { width }: LabelRoom): readonly string[] {
-  const [nth = ""] = bagWords(bag).split(":");
-  const mark = opening.opening.mark;
-  const together = `${mark} · ${nth}`;
-  const size = labelLetters.title;
-  if (textWidth(together, size, true) <= width) return [together];
-  // The number of the bag has a line of its own; a mark longer than a line is shortened there.
-  const [first = "", ...more] = brokenLines(mark, width, size, true);
-  return [more.length === 0 ? first : `${first.slice(0, -1)}…`, nth];
+const nthLabel = (nth: number, of: number): string => ` · label ${nth} of ${of}`;
+
+/** On so many lines as there is room for, the last of them ending in `…` where that is not all. */
+function shortened(words: string, most: number, { width }: LabelRoom): string {
+  const lines = brokenLines(words, width, labelLetters.words);
+  if (lines.length <= most) return words;
+  const last = oneLineOf(lines.slice(most - 1).join(" "), width, labelLetters.words);
+  return [...lines.slice(0, most - 1), last].join(" ");
+}
+
+const numberOf = ({ bag }: BagCopy): string => bagWords(bag).split(":")[0] ?? "";
+
+/** The mark and the number of the bag, on two lines where they do not fit on one. */
+function titleLinesOf(bag: BagCopy, { width }: LabelRoom): readonly string[] {
+  const { mark } = bag.opening.opening;
+  const together = `${mark} · ${numberOf(bag)}`;
+  if (textWidth(together, labelLetters.title, true) <= width) return [together];
+  return [oneLineOf(mark, width, labelLetters.title, true), numberOf(bag)];
+}
+
+/** The same on one line: as much of the mark as there is room for. */
+function oneLine(bag: BagCopy, { width }: LabelRoom): readonly string[] {
+  const nth = ` · ${numberOf(bag)}`;
+  const room = width - textWidth(nth, labelLetters.title, true);
+  return [oneLineOf(bag.opening.opening.mark, room, labelLetters.title, true) + nth];
 }
 
 const wordsOf = ({ copy, of, bag }: BagCopy, job: string): string =>

@@ -36,6 +36,15 @@ export function brokenLines(
   return line === "" && lines.length > 0 ? lines : [...lines, line];
 }
 
+/** The words on one line: as many of them as fit, with `…` for the rest. */
+export function oneLineOf(words: string, width: number, size: number, bold = false): string {
+  const fits = (text: string): boolean => cellWidth(text, size, bold) <= width;
+  if (fits(words)) return words;
+  const characters = Array.from(words);
+  while (characters.length > 0 && !fits(`${characters.join("")}…`)) characters.pop();
+  return `${characters.join("").trimEnd()}…`;
+}
+
 /** Points from one line to the next. */
 export const lineHeight = (size: number): number => size * 1.32;
 
