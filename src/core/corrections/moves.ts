@@ -36,14 +36,6 @@ export function answerMoves(corrections: readonly Correction[], jobs: readonly s
   return { ...moved, corrections: [...moved.corrections, ...asked.filter((each) => !isYes(each))] };
 }
 
-/** Everything that was typed for the job `from` belongs to the job `to`. */
-export const moveJob = (
-  corrections: readonly Correction[],
-  from: string,
-  to: string,
-): readonly Correction[] =>
-  moveTo(corrections, (job) => (jobKey(job) === jobKey(from) ? to : null)).corrections;
-
 function moveTo(
   corrections: readonly Correction[],
   targetOf: (job: string) => string | null,

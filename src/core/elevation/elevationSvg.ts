@@ -1,10 +1,8 @@
 /** An elevation as SVG text, each place a group that a pointer can find. */
 import { pictureSvg } from "../base/pictureSvg";
-import type { OpeningCounts } from "../bags/openingCounts";
 import type { ShowLength } from "../takeoff/describe";
 import { pieceKey } from "../takeoff/partColumn";
 import type { Inches } from "../base/units";
-import { drawElevation } from "./drawElevation";
 import type { Elevation, Place } from "./elevation";
 import { elevationPicture, type Frame } from "./elevationPicture";
 
@@ -24,14 +22,4 @@ export function placesOf(
   return places.filter(({ contents }) =>
     contents.some((each) => pieceKey(each.item, each.size) === key),
   );
-}
-
-/** The elevation and its SVG in one go. */
-export function openingPicture(
-  opening: OpeningCounts,
-  show: ShowLength,
-  frame?: Frame,
-): { readonly elevation: Elevation; readonly svg: string } {
-  const elevation = drawElevation(opening);
-  return { elevation, svg: elevationSvg(elevation, show, frame) };
 }
