@@ -1,0 +1,107 @@
+import { afterAll, beforeAll, describe, expect, test } from "@jest/globals";
+import axe from "axe-core";
+import type { Page } from "playwright-core";
+import { openBrowser, type TestBrowser } from "./browser";
+
+let browser: TestBrowser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+/** What is wrong with what the pane shows: for a screen reader, in contrast, in size. */
+async function faultsOf(page: Page): Promise<readonly string[]> {
+  await page.waitForTimeout(400);
+  return page.evaluate(async () => {
+    const pane = document.querySelector(".page-pane");
+    if (pane === null) return ["There is no pane."];
+    const { axe: checker } = globalThis as unknown as { axe: typeof axe };
+    const { violations } = await checker.run(pane);
+    const isText = (node: Node): boolean => node.nodeType === 3 && node.textContent?.trim() !== "";
+    const small = [...pane.querySelectorAll("*")].filter(
+      (each) =>
+        [...each.childNodes].some(isText) && parseFloat(getComputedStyle(each).fontSize) < 12,
+    );
+    const panel = pane.querySelector("[role=tabpanel]:not([hidden])");
+    const isWide = panel !== null && panel.scrollWidth > panel.clientWidth;
+    return [
+      ...violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`)),
+      ...small.map((each) => `small: ${each.textContent}`),
+      ...(isWide ? ["The view scrolls sideways."] : []),
+    ];
+  });
+}
+
+describe.each([
+  [320, false],
+  [320, true],
+  [450, false],
+  [450, true],
+])("the pane, %s pixels wide, dark: %s", (width, dark) => {
+  test("is sound in every view", async () => {
+    const opened = await browser.open("/", { width, height: 800, dark });
+    const { page, picture, faults, close } = opened;
+    const look = async (name: string): Promise<void> => {
+      expect({ name, faults: await faultsOf(page) }).toEqual({ name, faults: [] });
+      await picture(`pane-${width}-${dark ? "dark" : "light"}-${name}`);
+    };
+    await page.waitForSelector("[role=tab]", { state: "attached" });
+    await page.getByRole("button", { name: "Cribsheet", exact: true }).click();
+    await page.evaluate(axe.source);
+    await page.getByRole("button", { name: /Good to know/ }).click();
+    await look("mend");
+    await page.getByRole("tab", { name: "Jobs" }).click();
+    await look("jobs");
+    await page.getByRole("button", { name: /Stock room/ }).click();
+    await look("lines");
+    await page
+      .getByRole("button", { name: /^Panel, .*show why/ })
+      .first()
+      .click();
+    const closed = page.locator("[role=tabpanel]:not([hidden]) li button[aria-expanded=false]");
+    for (let depth = 0; depth < 4; depth += 1) await closed.first().click();
+    await look("reasons");
+    await page.getByRole("tab", { name: "Sheets" }).click();
+    await look("sheets");
+    await page.getByRole("button", { name: /^Write sheets/ }).click();
+    await page.getByText(/sheets written/).waitFor();
+    await look("written");
+    await page.getByRole("tab", { name: "Set-up" }).click();
+    for (const part of ["Kit book", "Items and costs", "Lengths and money"]) {
+      await page.getByRole("button", { name: part, exact: true }).click();
+    }
+    await look("set-up");
+    expect(faults()).toEqual([]);
+    await close();
+  }, 120_000);
+});
+
+test("ten thousand openings are counted while the page answers", async () => {
+  const { page, faults, longestTask, close } = await browser.open("/");
+  await page.getByRole("tab", { name: "Jobs" }).waitFor();
+  const widths = ["4'", '5\'-6""', "7'", "8'", "9'"];
+  const rows = Array.from({ length: 10_000 }, (_, row) =>
+    [
+      `Job ${row % 12}`,
+      `M-${row}`,
+      1,
+      "sliding door",
+      `"${widths[row % 5] ?? ""}"`,
+      "7'",
+      "8'",
+    ].join(),
+  );
+  const text = ["Job,Mark,Qty,Type,Width,Height,Post height", ...rows].join("\n");
+  await page.setInputFiles("input[type=file]", {
+    name: "big.csv",
+    mimeType: "text/csv",
+    buffer: Buffer.from(text),
+  });
+  await page.getByText("Opened big.csv.").waitFor();
+  // The grid takes the file in as one task; from here on it is the pane's work.
+  await longestTask();
+  await page.getByRole("status").filter({ hasText: "10,000" }).waitFor();
+  console.log(`Counting 10,000 openings: longest task ${Math.round(await longestTask())} ms`);
+  expect(faults()).toEqual([]);
+  await close();
+}, 120_000);
