@@ -37,14 +37,23 @@ export async function keepCorrections(
   const late: ReadSheet[] = [];
   for (const { mark, keptAs } of sheets) {
     if (mark === null || keptAs === null || !isHardware(mark)) continue;
-    const block = await workbook.read({ kind: "sheet", sheet: keptAs });
+    const block = await twice(() => workbook.read({ kind: "sheet", sheet: keptAs }));
     if (!block.ok) return block;
     const table = readHardwareTable(block.value, hardwareRules(record, mark.subject));
     if (table !== null) late.push(table.sheet);
   }
   const seen = seenOn(estimate.corrections);
   const merged = mergeCorrections({ ...next, sheets: seen }, late);
-  return await keepRecord(workbook, { ...next, corrections: merged.corrections }, read.damaged);
+  const { corrections } = merged;
+  return await twice(() => keepRecord(workbook, { ...next, corrections }, read.damaged));
+}
+
+/** Once more where the host refuses, as it does while a person types in a cell. */
+async function twice<T>(
+  act: () => Promise<Result<T, WorkbookFault>>,
+): Promise<Result<T, WorkbookFault>> {
+  const first = await act();
+  return first.ok ? first : await act();
 }
 
 /** The record once the drawings stand. */

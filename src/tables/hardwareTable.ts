@@ -5,7 +5,13 @@
  * holds a quantity and no name was put in by a person.
  */
 import { cellText, isBlank, type Block, type CellValue } from "../core/base/cell";
-import { nothingTyped, type ReadRow, type ReadSheet } from "../core/corrections/correction";
+import { readPieces } from "../core/corrections/addedLine";
+import {
+  nothingTyped,
+  type ReadRow,
+  type ReadSheet,
+  type TypedRow,
+} from "../core/corrections/correction";
 import type { WrittenRow, WrittenSpares } from "../core/corrections/record";
 import { bandMark, readRowName, rowKey, type RowName } from "../core/corrections/rowName";
 import { itemKey } from "../core/pricing/item";
@@ -47,8 +53,8 @@ export function readHardwareTable(block: Block, rules: HardwareRules): HardwareR
     const name = readRowName(named);
     if (name === null && (named === bandMark || !isPutIn(row))) continue;
     if (name !== null && name.kind !== "move") job = name.job;
-    const own = name === null ? undefined : before.get(rowKey(name))?.spares;
-    const spares = sparesIn(row, name, rules.spares, own);
+    const written = name === null ? undefined : before.get(rowKey(name));
+    const spares = sparesIn(row, name, rules.spares, written);
     rows.push({
       name,
       job,
@@ -98,13 +104,18 @@ function sparesIn(
   row: Row,
   name: RowName | null,
   rules: HardwareRules["spares"],
-  own: string | undefined,
+  written: TypedRow | undefined,
 ): string | null {
   if (name?.kind === "move") return "";
-  const key = itemKey(row.text("item"));
-  const rule = Object.hasOwn(rules, key) ? rules[key] : undefined;
-  const isKnown = Object.keys(rules).length > 0;
-  return typedSpares(row.value("spares"), row.value("quantity"), { rule, isKnown, own });
+  // In a row added by hand another item or quantity may have been typed since the spares were written.
+  const known = written?.item ?? "";
+  const key = itemKey(known === "" ? row.text("item") : known);
+  const before = readPieces(written?.quantity ?? "");
+  return typedSpares(row.value("spares"), [row.value("quantity"), before], {
+    rule: Object.hasOwn(rules, key) ? rules[key] : undefined,
+    isKnown: Object.keys(rules).length > 0,
+    own: written?.spares,
+  });
 }
 
 function typedIn(

@@ -13,20 +13,24 @@ export type SparesRules = {
   readonly own: string | undefined;
 };
 
+const isError = (value: CellValue): boolean => typeof value === "object" && value?.kind === "error";
+
 /**
- * The spares as typed; the empty text where they are what the rule makes of the quantity that the
- * sheet shows; `null` where that cannot be told, as where a formula has no result.
+ * The spares as typed; the empty text where they are what the rule makes of one of the quantities that
+ * the row shows or showed; `null` where that cannot be told, as where a formula has no result.
  */
 export function typedSpares(
   shown: CellValue,
-  quantity: CellValue,
+  quantities: readonly CellValue[],
   { rule, isKnown, own }: SparesRules,
 ): string | null {
   if (typeof shown === "object" && shown !== null) return null;
   const text = cellText(shown).trim();
   if (text === "" || text === own || typeof shown !== "number") return text;
   if (rule === undefined) return shown === 0 ? "" : isKnown ? text : null;
-  if (typeof quantity !== "number" || !isPieces(quantity)) return null;
+  const counts = quantities.filter((count) => typeof count === "number").filter(isPieces);
+  // Beside no quantity there are no spares of ours; an error hides what there is.
+  if (counts.length === 0) return quantities.some(isError) ? null : text;
   const policy = { percent: rule.percent, least: pieces(Math.ceil(rule.least)) };
-  return sparesFor(quantity, policy) === shown ? "" : text;
+  return counts.some((count) => sparesFor(count, policy) === shown) ? "" : text;
 }

@@ -58,7 +58,7 @@ export const wholeFingerprint = (written: string): string => written.split(".")[
 
 /**
  * Whether cells are as they were written, but for those that are carried on. A carried cell counts
- * by what it shows, be it a formula's result.
+ * by what it shows, be it a formula's result; each must still show what it did when it was read.
  */
 export function isAsWritten(
   written: string,
@@ -66,14 +66,16 @@ export function isAsWritten(
   carried: readonly CarriedCell[] = [],
 ): boolean {
   const all = [...cells];
+  const read = carried.map((cell): [string, string] => [placeKey(cell), typedText(cell)]);
+  const waiting = new Map(read.filter(([, text]) => text !== ""));
+  const others = all.filter(({ row, column, value }) => {
+    const place = placeKey({ row, column });
+    return waiting.get(place) !== typedText({ value }) || !waiting.delete(place);
+  });
+  // What was cleared since it was read would come back with the new sheet.
+  if (waiting.size > 0) return false;
   const [, withoutInput] = written.split(".");
-  if (fingerprint(all) === wholeFingerprint(written)) return true;
-  if (withoutInput === undefined) return false;
-  const values = new Map(carried.map((cell) => [placeKey(cell), typedText(cell)]));
-  const others = all.filter(
-    ({ row, column, value }) => values.get(placeKey({ row, column })) !== typedText({ value }),
-  );
-  return fingerprint(others) === withoutInput;
+  return fingerprint(all) === wholeFingerprint(written) || fingerprint(others) === withoutInput;
 }
 
 /** What one of the drawings carries on from the sheet with this mark. */

@@ -480,6 +480,12 @@ export function describeWorkbook(name: string, makeRig: (setup: RigSetup) => Pro
       const kept = (await rig.look()).find((each) => each.name === sheet?.keptAs);
       expect(kept?.cells["C2"]).toBe(typed[0]?.[1]);
     });
+
+    test("a copy is kept where a cell was cleared since it was read", async () => {
+      const { rig } = await asked([["C2", "+3"]]);
+      await rig.type("Hardware", "C2", null);
+      expect((await written(rig, [next("+3")]))[0]?.keptAs).not.toBeNull();
+    });
   });
 
   describe(`${name}: refusing`, () => {

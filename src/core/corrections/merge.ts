@@ -42,9 +42,12 @@ export type Merged = {
 /** Puts the sheets and the record together. Of two sheets that differ the first one counts. */
 export function mergeCorrections(record: CorrectionRecord, sheets: readonly ReadSheet[]): Merged {
   const draft = startDraft(record);
-  for (const sheet of sheets) {
-    readOne(draft, sheet, writtenOn(record, sheet.subject));
-  }
+  const changes = sheets.flatMap((sheet) =>
+    changesOn(draft, sheet, writtenOn(record, sheet.subject)),
+  );
+  // What a person saw and typed over or cleared, on whatever sheet, is not said any more.
+  for (const { row, shown } of changes) takeAway(draft, keyOf(row.name), shown);
+  for (const { row } of changes) if (!isNothing(row.typed)) setRow(draft, row);
   for (const { subject, rows } of record.sheets) {
     const isThere = sheets.some((sheet) => sheet.subject === subject);
     for (const { name } of rows) doubtMissing(draft, name, isThere ? "row-gone" : "sheet-gone");
@@ -54,8 +57,8 @@ export function mergeCorrections(record: CorrectionRecord, sheets: readonly Read
 
 type Draft = {
   readonly kept: Map<string, Correction>;
-  /** Names that a person's doing decided in this merging. */
-  readonly decided: Map<string, "set" | "cleared">;
+  /** Names that got something new in this merging. */
+  readonly set: Set<string>;
   readonly doubts: MergeDoubt[];
   readonly places: Map<string, CellPlace>;
   /** The highest number of a row added by hand, by job. */
@@ -66,7 +69,7 @@ function startDraft({ corrections, sheets }: CorrectionRecord): Draft {
   const kept = new Map(corrections.map((each) => [rowKey(each.name), each]));
   const draft: Draft = {
     kept,
-    decided: new Map(),
+    set: new Set(),
     doubts: [],
     places: new Map(),
     numbers: new Map(),
@@ -84,24 +87,36 @@ function noteNumber({ numbers }: Draft, name: RowName | null): void {
 
 const keyOf = (name: RowName | null): string => (name === null ? "" : rowKey(name));
 
-function readOne(draft: Draft, { rows }: ReadSheet, written: readonly WrittenRow[]): void {
+/** A row that is not as it was; `shown` is what the sheet had in it and has not any more. */
+type ChangedRow = { readonly row: ReadRow; readonly shown: readonly TypedRow[] };
+
+function changesOn(
+  draft: Draft,
+  { rows }: ReadSheet,
+  written: readonly WrittenRow[],
+): readonly ChangedRow[] {
   const waiting = new Map<string, TypedRow[]>();
   for (const { name, typed } of written) {
     const key = keyOf(name);
     waiting.set(key, [...(waiting.get(key) ?? []), typed]);
   }
-  for (const { name } of rows) noteNumber(draft, name);
-  const fresh: ReadRow[] = [];
+  const changed: ReadRow[] = [];
+  const standing: ReadRow[] = [];
   for (const row of rows) {
+    noteNumber(draft, row.name);
+    const isAsBefore = isUnchanged(waiting, keyOf(row.name), row.typed);
+    (isAsBefore ? standing : changed).push(row);
+  }
+  for (const row of standing) notePlace(draft, keyOf(row.name), row);
+  return changed.map((row) => {
     const key = keyOf(row.name);
-    if (isUnchanged(waiting, key, row.typed)) notePlace(draft, key, row);
-    else fresh.push(row);
-  }
-  for (const row of fresh) {
-    const shown = waiting.get(keyOf(row.name)) ?? [];
-    if (isNothing(row.typed)) clearRow(draft, keyOf(row.name), shown);
-    else setRow(draft, row, shown);
-  }
+    const alike = standing.filter(({ name }) => keyOf(name) === key);
+    // Of two rows that said the same, the one that is left still says it.
+    const shown = (waiting.get(key) ?? []).filter(
+      (each) => !alike.some(({ typed }) => isSameTyped(typed, each)),
+    );
+    return { row, shown };
+  });
 }
 
 /** Takes one such row from those that wait; a second row alike is a new one. */
@@ -117,32 +132,32 @@ function notePlace({ places, kept }: Draft, key: string, { place }: ReadRow): vo
   if (kept.has(key) && !places.has(key)) places.set(key, place);
 }
 
-/**
- * `shown` is what the sheet had in this row and has not any more. A person types over what they see:
- * what was kept of the row and was not seen there stays beside.
- */
-function setRow(draft: Draft, row: ReadRow, shown: readonly TypedRow[]): void {
-  const { kept, decided, places } = draft;
+/** Takes away what is kept of a row if that is what the sheet showed. */
+function takeAway({ kept, places }: Draft, key: string, shown: readonly TypedRow[]): void {
+  const before = kept.get(key);
+  if (before === undefined || !shown.some((each) => isSameMeaning(each, before.typed))) return;
+  kept.delete(key);
+  places.delete(key);
+}
+
+/** What is kept of the row all the same was not seen by who typed there: it stays beside. */
+function setRow(draft: Draft, row: ReadRow): void {
+  const { kept, places, set } = draft;
   const name = row.name ?? nextAdded(draft, row.job);
   const key = rowKey(name);
   const before = kept.get(key);
   if (row.name === null) draft.doubts.push({ code: "put-in", name, place: row.place });
   const next: Correction = { name, typed: row.typed, counted: row.counted };
   const isSame = before !== undefined && isSameTyped(before.typed, row.typed);
-  if (decided.get(key) === "set" && !isSame) {
+  if (set.has(key) && !isSame) {
     putBeside(draft, next, row.place);
     return;
   }
-  decided.set(key, "set");
+  set.add(key);
   kept.set(key, next);
-  if (before !== undefined && !isSame && !isSeen(before, shown)) {
-    putBeside(draft, before, places.get(key) ?? null);
-  }
+  if (before !== undefined && !isSame) putBeside(draft, before, places.get(key) ?? null);
   places.set(key, row.place);
 }
-
-const isSeen = ({ typed }: Correction, shown: readonly TypedRow[]): boolean =>
-  shown.some((each) => isSameMeaning(each, typed));
 
 /** Keeps another thing said of a row under a name of its own, unless that is there already. */
 function putBeside(draft: Draft, other: Correction, place: CellPlace | null): void {
@@ -155,7 +170,7 @@ function putBeside(draft: Draft, other: Correction, place: CellPlace | null): vo
       ? nextAdded(draft, name.job)
       : freeName(name, (key) => draft.kept.has(key));
   const key = rowKey(free);
-  draft.decided.set(key, "set");
+  draft.set.add(key);
   if (place !== null) draft.places.set(key, place);
   draft.kept.set(key, { ...other, name: free });
 }
@@ -166,24 +181,15 @@ const isBeside = (one: RowName, other: RowName): boolean =>
     ? rowKey({ ...one, copy: 1 }) === rowKey({ ...other, copy: 1 })
     : jobKey(jobOf(one)) === jobKey(jobOf(other)));
 
-/** What another sheet sets, or was not seen on this one, is not taken away by clearing its row. */
-function clearRow({ kept, decided, places }: Draft, key: string, shown: readonly TypedRow[]): void {
-  const before = kept.get(key);
-  if (before === undefined || decided.has(key) || !isSeen(before, shown)) return;
-  decided.set(key, "cleared");
-  kept.delete(key);
-  places.delete(key);
-}
-
 /** A correction that is on record and stands on no sheet. */
 function doubtMissing(
-  { kept, doubts, decided, places }: Draft,
+  { kept, doubts, set, places }: Draft,
   name: RowName | null,
   code: "row-gone" | "sheet-gone",
 ): void {
   if (name === null || name.kind === "move") return;
   const key = rowKey(name);
-  if (!kept.has(key) || decided.has(key) || places.has(key)) return;
+  if (!kept.has(key) || set.has(key) || places.has(key)) return;
   if (!doubts.some((doubt) => rowKey(doubt.name) === key)) doubts.push({ code, name, place: null });
 }
 
