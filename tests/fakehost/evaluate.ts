@@ -242,6 +242,25 @@ const functions: Readonly<Record<string, (given: readonly Operand[]) => Operand>
     withNumbers(single(value), single(digits), (number, places) =>
       Number(`${Math.round(Number(`${number}e${places}`))}e${-places}`),
     ),
+  ROUNDUP: ([value = "", digits = 0]) =>
+    withNumbers(single(value), single(digits), (number, places) =>
+      Number(
+        `${Math.sign(number) * Math.ceil(Math.abs(Number(`${number}e${places}`)))}e${-places}`,
+      ),
+    ),
+  TRIM: ([value = ""]) => asText(single(value)).trim().replace(/ +/g, " "),
+  VALUE: ([value = ""]) => {
+    const text = single(value);
+    return asText(text).trim() === "" ? fail("#VALUE!") : asNumber(text);
+  },
+  SUBSTITUTE: ([value = "", old = "", next = ""]) =>
+    asText(single(value)).replaceAll(asText(single(old)), asText(single(next))),
+  /** Whole numbers, with a sign where the format has one. */
+  TEXT: ([value = "", format = ""]) =>
+    withNumber(single(value), (number) => {
+      const sign = number < 0 ? "-" : asText(single(format)).startsWith("+") ? "+" : "";
+      return `${sign}${Math.abs(Math.round(number))}`;
+    }),
   SUMIF: ([where = "", wanted = "", what = where]) => {
     const [keys, amounts] = [flat([where]), flat([what])];
     return total(

@@ -63,16 +63,19 @@ const opening = (job: string, mark: string, width: string): readonly (string | n
 /** Widths that an opening of the schedule may be given. */
 export const widths = ["2'", "3'", `3'-6"`, "4'"];
 
-/** `open` makes a workbook of the schedule. */
-export const newWorld = (open: (sheets: TypedSheets) => Desk): World => ({
-  desk: open({
-    Schedule: [
-      headings,
-      opening("Crib", "A-1", "4'"),
-      opening("Crib", "A-2", "3'"),
-      opening("Cage", "B-1", "4'"),
-    ],
-  }),
+/** The schedule that is taken off. */
+export const schedule: TypedSheets = {
+  Schedule: [
+    headings,
+    opening("Crib", "A-1", "4'"),
+    opening("Crib", "A-2", "3'"),
+    opening("Cage", "B-1", "4'"),
+  ],
+};
+
+/** Before a workbook with the schedule, in which nothing was typed yet. */
+export const newWorld = (desk: Desk): World => ({
+  desk,
   settings: defaultSettings,
   items: starterItems,
   live: new Set(),
