@@ -62,7 +62,7 @@ export function readHardwareTable(block: Block, rules: HardwareRules): HardwareR
       place: {
         sheet: block.sheet,
         row: block.row + index,
-        column: block.column + (headings.columns.get("correction") ?? 0),
+        column: block.column + (headings.columns.get(tellingColumn(name)) ?? 0),
       },
     });
     for (const key of carriedColumns(name)) {
@@ -76,6 +76,10 @@ export function readHardwareTable(block: Block, rules: HardwareRules): HardwareR
   }
   return { sheet: { subject: rules.subject, rows: withJobs(rows) }, carried };
 }
+
+/** Where a finding about a row points: what a row that is added says is its quantity. */
+const tellingColumn = (name: RowName | null): HardwareTableColumn =>
+  name === null || name.kind === "added" ? "quantity" : "correction";
 
 type Row = {
   readonly value: (key: HardwareTableColumn) => CellValue;

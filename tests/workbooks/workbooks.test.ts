@@ -4,9 +4,9 @@
  * (`demo-prices.expected.txt` for the demo's price sheets). To accept a change, run
  * with ACCEPT=1 and read the difference before it is committed.
  */
-import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { expect, test } from "@jest/globals";
+import { test } from "@jest/globals";
 import { fileWorkbook } from "../../src/adapters/xlsx/fileWorkbook";
 import { openFile } from "../../src/adapters/xlsx/openFile";
 import { snapshotParts } from "../../src/adapters/xlsx/snapshotBytes";
@@ -18,6 +18,7 @@ import { takeOffDrawings } from "../../src/app/writeSheets";
 import { drawnWorkbook } from "../../src/workbook/drawnWorkbook";
 import type { Workbook } from "../../src/workbook/workbook";
 import { drawingText } from "./drawingText";
+import { check } from "./expected";
 
 const folder = __dirname;
 
@@ -25,15 +26,6 @@ async function sheetsOf(workbook: Workbook, settings: Settings): Promise<string>
   const takeOff = await takeOffWorkbook(workbook, settings);
   if (!takeOff.ok) throw new Error(takeOff.error.message);
   return takeOffDrawings(takeOff.value, settings).map(drawingText).join("\n");
-}
-
-function check(name: string, text: string): void {
-  const path = join(folder, `${name}.expected.txt`);
-  if (process.env["ACCEPT"] === "1" || !existsSync(path)) {
-    if (process.env["CI"] !== undefined) throw new Error(`${path} is missing`);
-    writeFileSync(path, text);
-  }
-  expect(text).toBe(readFileSync(path, "utf8"));
 }
 
 const examples = readdirSync(folder).filter((file) => file.endsWith(".csv"));

@@ -100,10 +100,6 @@ function correctLine(
   const asItIs = { ...asCounted(line), typed, ownSpares };
   if (correction === "") return asItIs;
 
-  const missing = [reason === "" ? "reason" : "", by === "" ? "initials" : ""].filter(Boolean);
-  if (missing.length > 0) {
-    say("correction-unexplained", correction, { missing: missing.join(" and no ") });
-  }
   const change = readChange(correction);
   if (!change.ok) {
     say(
@@ -116,6 +112,10 @@ function correctLine(
   if (quantity === null) {
     say("correction-below-zero", correction);
     return asItIs;
+  }
+  const missing = [reason === "" ? "reason" : "", by === "" ? "initials" : ""].filter(Boolean);
+  if (missing.length > 0) {
+    say("correction-unexplained", correction, { missing: missing.join(" and no ") });
   }
   const { counted } = typed;
   if (change.value.kind === "instead" && counted !== null && counted !== line.quantity) {

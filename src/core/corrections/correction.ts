@@ -71,7 +71,7 @@ export type ReadRow = {
   readonly job: string;
   readonly typed: TypedRow;
   readonly counted: number | null;
-  /** The cell of its correction. */
+  /** The cell of its correction, or of the quantity that is added. */
   readonly place: CellPlace;
 };
 

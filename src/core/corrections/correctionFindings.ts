@@ -6,7 +6,7 @@ const stays = "Until then the line stays as it is counted.";
 export const correctionFindings = {
   "correction-unreadable": {
     level: "warn",
-    says: "{found} is no correction of {line}.",
+    says: "The correction of {line}, {found}, cannot be read.",
     todo: `Type +3 for three more, -2 for two fewer, or =14 for fourteen instead. ${stays}`,
   },
   "correction-not-whole": {
