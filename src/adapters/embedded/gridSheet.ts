@@ -64,6 +64,7 @@ export const recordOf = (sheet: SheetSnapshot, id: string): SheetRecord => ({
   mark: sheet.mark,
   written: sheet.written,
   print: sheet.print,
+  ...(sheet.pictures === undefined ? {} : { pictures: sheet.pictures }),
 });
 
 export const gridSize = (

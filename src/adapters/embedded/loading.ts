@@ -129,6 +129,7 @@ function takeSheet(
     })),
     tables: tablesOf(engine, ids).map(drawnTable),
     choices: choicesOf(engine, ids),
+    ...(record?.pictures === undefined ? {} : { pictures: record.pictures }),
     print: record?.print ?? null,
   };
 }

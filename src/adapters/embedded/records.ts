@@ -11,7 +11,7 @@ import {
   type Workbook as GridWorkbook,
   type Worksheet,
 } from "@univerjs/core";
-import type { PrintSetup, SheetMark } from "../../workbook/drawing";
+import type { DrawnPicture, PrintSetup, SheetMark } from "../../workbook/drawing";
 
 export type SheetRecord = {
   /** The grid's id of the sheet that the record was made for. */
@@ -19,6 +19,8 @@ export type SheetRecord = {
   readonly mark: SheetMark | null;
   readonly written: string | null;
   readonly print: PrintSetup | null;
+  /** The grid shows none of them; they are kept for the file that is saved. Absent for none. */
+  readonly pictures?: readonly DrawnPicture[];
 };
 
 export type Settings = Readonly<Record<string, string>>;

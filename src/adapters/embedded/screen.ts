@@ -38,6 +38,7 @@ import "@univerjs/sheets-note-ui/lib/index.css";
 import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import { embeddedWorkbook, type EmbeddedWorkbook } from "./embeddedWorkbook";
 import { startEngine, type Engine, type PluginChoice } from "./engine";
+import { skipChecksOfWhatIsGone } from "./lateChecks";
 import { markNoneOfOpenLists } from "./openLists";
 import { AdoptedThemeStyles } from "./themeStyles";
 import { recalculateFunctions, registerFunctions, type GridFunction } from "./worksheetFunctions";
@@ -98,6 +99,7 @@ export function openScreen(
     },
   });
   markNoneOfOpenLists(engine);
+  skipChecksOfWhatIsGone(engine);
   return {
     engine,
     workbook,

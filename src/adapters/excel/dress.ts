@@ -67,6 +67,8 @@ export function clearLayout(sheet: Excel.Worksheet, dress: Dress): void {
   sheet.freezePanes.unfreeze();
 }
 
+const pointsPerInch = 72;
+
 /** Page set-up. Some hosts refuse it where no printer is installed. */
 export function putPrint(sheet: Excel.Worksheet, print: PrintSetup): void {
   const { pageLayout, horizontalPageBreaks } = sheet;
@@ -75,6 +77,13 @@ export function putPrint(sheet: Excel.Worksheet, print: PrintSetup): void {
   if (print.titleRows !== undefined) {
     const { first, last } = print.titleRows;
     pageLayout.setPrintTitleRows(`$${first + 1}:$${last + 1}`);
+  }
+  if (print.paper !== undefined) pageLayout.paperSize = print.paper === "a4" ? "A4" : "Letter";
+  if (print.margins !== undefined) {
+    pageLayout.topMargin = print.margins.top * pointsPerInch;
+    pageLayout.bottomMargin = print.margins.bottom * pointsPerInch;
+    pageLayout.leftMargin = print.margins.left * pointsPerInch;
+    pageLayout.rightMargin = print.margins.right * pointsPerInch;
   }
   const pages = pageLayout.headersFooters.defaultForAllPages;
   const header = printCodes(print.header);

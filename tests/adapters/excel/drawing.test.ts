@@ -131,6 +131,21 @@ describe("the sheet", () => {
     expect(sheet.headers).toMatchObject({ leftHeader: "Nuts && bolts", centerHeader: "&P of &N" });
   });
 
+  test("has the paper and margins that it asks for", async () => {
+    const margins = { top: 0.5, bottom: 0.25, left: 1, right: 0 };
+    const print = { orientation: "portrait", fitToOnePageWide: false, breaksBefore: [] } as const;
+    const { sheet } = await drawn([["x"]], {
+      print: { ...print, paper: "a4", margins, header: "", footer: "" },
+    });
+    expect(sheet.page).toMatchObject({
+      paperSize: "A4",
+      topMargin: 36,
+      bottomMargin: 18,
+      leftMargin: 72,
+      rightMargin: 0,
+    });
+  });
+
   test("gets the new ones when it is replaced, and nothing stays hidden or filtered", async () => {
     const { rig, sheet } = await drawn([["x"], ["y"]], dressed);
     sheet.hiddenRows.add(1);
