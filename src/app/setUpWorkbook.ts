@@ -1,12 +1,10 @@
 /** Sheets to start with: a schedule, a kit book and items, beside whatever a workbook has already. */
-import type { Result } from "../core/base/result";
 import { starterItems } from "../core/kitbook/starter/items";
 import { starterKitBook } from "../core/kitbook/starter/starterKitBook";
 import { itemsSheet } from "../sheets/itemsSheet";
 import { scheduleHeadings, scheduleSheet } from "../sheets/scheduleSheet";
 import { kitBookDrawings } from "../tables/kitBookDrawings";
 import type { Drawing } from "../workbook/drawing";
-import type { Workbook, WorkbookFault, WriteOptions, WrittenSheet } from "../workbook/workbook";
 
 /** In the order in which they are made. */
 export const setUpParts = ["schedule", "items", "kitBook"] as const;
@@ -15,21 +13,15 @@ export type SetUpPart = (typeof setUpParts)[number];
 /** Rows of an empty schedule that have drop-downs. */
 const rowsToType = 200;
 
-/** The drawings of the parts wanted. `types` are the opening types to choose from. */
+/**
+ * The drawings of the parts wanted. They belong to the person, so writing them touches nothing that
+ * stands. `types` are the opening types to choose from.
+ */
 export const setUpDrawings = (
   wanted: ReadonlySet<SetUpPart>,
   types: readonly string[],
 ): readonly Drawing[] =>
   setUpParts.filter((part) => wanted.has(part)).flatMap((part) => drawingsOf(part, types));
-
-/** Adds the sheets wanted. Nothing that stands is touched: a name that is taken gets a number. */
-export const setUpWorkbook = (
-  workbook: Workbook,
-  wanted: ReadonlySet<SetUpPart>,
-  types: readonly string[],
-  options: WriteOptions = {},
-): Promise<Result<readonly WrittenSheet[], WorkbookFault>> =>
-  workbook.write(setUpDrawings(wanted, types), options);
 
 function drawingsOf(part: SetUpPart, types: readonly string[]): readonly Drawing[] {
   switch (part) {

@@ -1,14 +1,16 @@
 import { describe, expect, test } from "@jest/globals";
 import { readInputs } from "../../src/app/inputs";
 import { defaultSettings } from "../../src/app/settings";
-import { setUpWorkbook } from "../../src/app/setUpWorkbook";
+import { setUpDrawings } from "../../src/app/setUpWorkbook";
 import { workbookOf } from "./typedWorkbook";
 
 describe("setting a workbook up", () => {
   test("adds what is wanted beside what stands, whatever the names", async () => {
     const workbook = workbookOf({ Schedule: [["my own notes"]], Items: [] });
     const before = workbook.snapshot().sheets;
-    const made = await setUpWorkbook(workbook, new Set(["schedule", "items", "kitBook"]), ["door"]);
+    const made = await workbook.write(
+      setUpDrawings(new Set(["schedule", "items", "kitBook"]), ["door"]),
+    );
     if (!made.ok) throw new Error(made.error.message);
     expect(made.value.map(({ name }) => name)).toEqual([
       "Schedule (2)",
@@ -23,7 +25,9 @@ describe("setting a workbook up", () => {
 
   test("makes sheets that are read back as the person's own", async () => {
     const workbook = workbookOf({ Start: [] });
-    await setUpWorkbook(workbook, new Set(["schedule", "items", "kitBook"]), ["sliding door"]);
+    await workbook.write(
+      setUpDrawings(new Set(["schedule", "items", "kitBook"]), ["sliding door"]),
+    );
     const inputs = await readInputs(workbook, defaultSettings);
     if (!inputs.ok) throw new Error(inputs.error.message);
     const { hasOwnItems, hasOwnKitBook, scheduleSources, findings } = inputs.value;
@@ -34,7 +38,7 @@ describe("setting a workbook up", () => {
 
   test("makes only what is wanted", async () => {
     const workbook = workbookOf({ Start: [] });
-    const made = await setUpWorkbook(workbook, new Set(["items"]), []);
+    const made = await workbook.write(setUpDrawings(new Set(["items"]), []));
     expect(made.ok && made.value.map(({ name }) => name)).toEqual(["Items"]);
   });
 });

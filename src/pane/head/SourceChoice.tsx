@@ -1,5 +1,5 @@
 /** Which sheet or table is the schedule: found by itself, or chosen here. */
-import { makeStyles } from "@fluentui/react-components";
+import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { useId } from "react";
 import { sourceKey } from "../../app/sourceBlocks";
 import type { Source } from "../../workbook/workbook";
@@ -15,6 +15,7 @@ const useStyles = makeStyles({
     minWidth: 0,
   },
   // The browser's own, in our colours: Fluent's needs more than this list does.
+  label: { whiteSpace: "nowrap" },
   select: {
     flexGrow: 1,
     minWidth: 0,
@@ -36,8 +37,8 @@ const nameOf = (source: Source): string =>
 
 const foundWords = (found: readonly Source[]): string => {
   const [first, ...others] = found;
-  if (first === undefined) return "no schedule found";
-  return others.length === 0 ? nameOf(first) : `${nameOf(first)} and ${others.length} more`;
+  if (first === undefined) return "No schedule found";
+  return `Found: ${nameOf(first)}${others.length === 0 ? "" : ` and ${others.length} more`}`;
 };
 
 export function SourceChoice() {
@@ -51,10 +52,10 @@ export function SourceChoice() {
   const chosen = settings.schedule;
   const isGone =
     chosen !== null && !sources.some((source) => sourceKey(source) === sourceKey(chosen));
-  const found = chosen === null || isGone ? `: ${foundWords(scheduleSources)}` : "";
+  const isFound = chosen === null || isGone;
   return (
     <div className={styles.choice}>
-      <label htmlFor={id} className={shared.small}>
+      <label htmlFor={id} className={mergeClasses(shared.small, styles.label)}>
         Openings from
       </label>
       <select
@@ -66,7 +67,7 @@ export function SourceChoice() {
           change({ schedule: wanted });
         }}
       >
-        <option value="">Found{found}</option>
+        <option value="">{isFound ? foundWords(scheduleSources) : "Find it"}</option>
         {sources.map((source) => (
           <option key={sourceKey(source)} value={sourceKey(source)}>
             {nameOf(source)}

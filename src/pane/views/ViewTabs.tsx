@@ -7,7 +7,7 @@ import { tokens } from "../parts/tokens";
 export const viewNames = ["mend", "jobs", "sheets", "setUp"] as const;
 export type ViewName = (typeof viewNames)[number];
 
-export const viewTitles: Readonly<Record<ViewName, string>> = {
+const viewTitles: Readonly<Record<ViewName, string>> = {
   mend: "To mend",
   jobs: "Jobs",
   sheets: "Sheets",
