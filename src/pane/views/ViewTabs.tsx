@@ -4,13 +4,26 @@ import type { KeyboardEvent } from "react";
 import { useSharedStyles } from "../parts/parts.styles";
 import { tokens } from "../parts/tokens";
 
-export const viewNames = ["mend", "jobs", "sheets", "setUp"] as const;
+export const viewNames = [
+  "mend",
+  "jobs",
+  "sheets",
+  "order",
+  "margins",
+  "changes",
+  "book",
+  "setUp",
+] as const;
 export type ViewName = (typeof viewNames)[number];
 
 const viewTitles: Readonly<Record<ViewName, string>> = {
   mend: "To mend",
   jobs: "Jobs",
   sheets: "Sheets",
+  order: "Order",
+  margins: "Margins",
+  changes: "Changes",
+  book: "Kit book",
   setUp: "Set-up",
 };
 
@@ -19,9 +32,11 @@ export const panelId = (view: ViewName): string => `cribsheet-view-${view}`;
 
 const useStyles = makeStyles({
   tabs: {
-    display: "flex",
+    display: "grid",
+    // Two rows of four: at 320 pixels every view is in sight.
+    gridTemplateColumns: "repeat(4, auto)",
     flexShrink: 0,
-    gap: tokens.spacingHorizontalXXS,
+    columnGap: tokens.spacingHorizontalXXS,
     padding: `0 ${tokens.spacingHorizontalS}`,
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
     backgroundColor: tokens.colorNeutralBackground1,
@@ -29,10 +44,10 @@ const useStyles = makeStyles({
   tab: {
     display: "inline-flex",
     alignItems: "center",
-    gap: tokens.spacingHorizontalSNudge,
-    width: "auto",
-    minHeight: "40px",
-    padding: `0 ${tokens.spacingHorizontalSNudge}`,
+    justifyContent: "center",
+    gap: tokens.spacingHorizontalXS,
+    minHeight: "34px",
+    padding: `0 ${tokens.spacingHorizontalXS}`,
     borderBottom: "3px solid transparent",
     borderTop: "3px solid transparent",
     color: tokens.colorNeutralForeground2,

@@ -1,10 +1,18 @@
-/** The four views of a workbook that has a schedule. A view that was opened keeps its state. */
+/** The views of a workbook that has a schedule. A view that was opened keeps its state. */
 import { makeStyles } from "@fluentui/react-components";
 import { Suspense, useEffect, useState, type ReactNode } from "react";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import { JobsView } from "../jobs/JobsView";
 import { MendView } from "../mend/MendView";
-import { fetchLaterViews, SetUpView, SheetsView } from "./laterViews";
+import {
+  BookView,
+  ChangesView,
+  fetchLaterViews,
+  MarginsView,
+  OrderView,
+  SetUpView,
+  SheetsView,
+} from "./laterViews";
 import { panelId, tabId, viewNames, ViewTabs, type ViewName } from "./ViewTabs";
 import { tokens } from "../parts/tokens";
 
@@ -39,6 +47,10 @@ export function Views({ takeOff, view, onView }: ViewsProps) {
     mend: () => <MendView findings={takeOff.findings} />,
     jobs: () => <JobsView takeOff={takeOff} />,
     sheets: () => <SheetsView takeOff={takeOff} />,
+    order: () => <OrderView takeOff={takeOff} />,
+    margins: () => <MarginsView takeOff={takeOff} />,
+    changes: () => <ChangesView takeOff={takeOff} />,
+    book: () => <BookView takeOff={takeOff} />,
     setUp: () => <SetUpView takeOff={takeOff} />,
   };
   return (

@@ -14,13 +14,25 @@ const loadSetUp = async () =>
   (await import(/* webpackChunkName: "views" */ "../setUp/SetUpView")).SetUpView;
 const loadFirstRun = async () =>
   (await import(/* webpackChunkName: "views" */ "../start/FirstRun")).FirstRun;
+const loadOrder = async () =>
+  (await import(/* webpackChunkName: "order" */ "../order/OrderView")).OrderView;
+const loadMargins = async () =>
+  (await import(/* webpackChunkName: "margins" */ "../margins/MarginsView")).MarginsView;
+const loadChanges = async () =>
+  (await import(/* webpackChunkName: "changes" */ "../changes/ChangesView")).ChangesView;
+const loadBook = async () =>
+  (await import(/* webpackChunkName: "book" */ "../book/BookView")).BookView;
 
 export const JobLines = later(loadLines);
 export const LineReasons = later(loadReasons);
 export const SheetsView = later(loadSheets);
 export const SetUpView = later(loadSetUp);
 export const FirstRun = later(loadFirstRun);
+export const OrderView = later(loadOrder);
+export const MarginsView = later(loadMargins);
+export const ChangesView = later(loadChanges);
+export const BookView = later(loadBook);
 
-/** Fetches them all. What cannot be fetched now is fetched again when it is wanted, and then shows why. */
+/** Fetches those that are wanted first. What cannot be fetched now is fetched again when it is wanted, and then shows why. */
 export const fetchLaterViews = (): Promise<unknown> =>
   Promise.allSettled([loadLines(), loadReasons(), loadSheets(), loadSetUp(), loadFirstRun()]);
