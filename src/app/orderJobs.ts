@@ -52,11 +52,26 @@ export type JobsOrder = {
   readonly complete: boolean;
 };
 
+/** Everything up to the planning itself: what is asked for, and what is doubtful about it. */
+export type PreparedOrder = Pick<JobsOrder, "input" | "settings" | "chosen" | "findings">;
+
 /** Pure but for `planCuts`. Error: why the wish cannot be met, such as a job that is nowhere. */
 export function orderJobs(
   files: readonly CountedFile[],
   wish: OrderWish,
 ): Result<JobsOrder, string> {
+  const prepared = prepareOrder(files, wish);
+  if (!prepared.ok) return prepared;
+  const style = lengthStyleOf(prepared.value.settings);
+  const show = (size: readonly Inches[]): string => writeSize(size, style);
+  return ok(plannedOrder(prepared.value, planOrder(prepared.value.input, wish.planCuts, show)));
+}
+
+/** Steps 1 to 4. Error: as of `orderJobs`. */
+export function prepareOrder(
+  files: readonly CountedFile[],
+  wish: Omit<OrderWish, "planCuts">,
+): Result<PreparedOrder, string> {
   const [firstFile] = files;
   if (firstFile === undefined) return err("No workbook is named.");
   const choice = chooseJobs(files, wish.jobs);
@@ -80,28 +95,31 @@ export function orderJobs(
   keep("", [...choice.value.findings, ...differences(files, chosen, wish), ...otherTables(files)]);
 
   const { input, findings } = orderInput(files, chosen, settings, wish);
-  found.push(...findings);
-  const style = lengthStyleOf(settings);
-  const plan = planOrder(input, wish.planCuts, (size: readonly Inches[]) => writeSize(size, style));
-  keep("", plan.findings);
-  return ok({
+  return ok({ input, settings, chosen, findings: [...found, ...findings] });
+}
+
+/** The order that a plan makes of what was prepared. */
+export function plannedOrder(prepared: PreparedOrder, plan: OrderPlan): JobsOrder {
+  const findings = [
+    ...prepared.findings,
+    ...plan.findings.map((finding) => ({ file: "", finding })),
+  ];
+  return {
+    ...prepared,
     plan,
-    input,
-    settings,
-    chosen,
-    findings: found,
+    findings,
     complete:
       plan.complete &&
-      found.every(({ finding }) => finding.level !== "stop") &&
-      chosen.every(({ estimate }) => estimate.uncounted.length === 0),
-  });
+      findings.every(({ finding }) => finding.level !== "stop") &&
+      prepared.chosen.every(({ estimate }) => estimate.uncounted.length === 0),
+  };
 }
 
 function orderInput(
   files: readonly CountedFile[],
   chosen: readonly ChosenJob[],
   settings: Settings,
-  { today }: OrderWish,
+  { today }: Pick<OrderWish, "today">,
 ): { readonly input: OrderInput; readonly findings: readonly FileFinding[] } {
   const findings: FileFinding[] = [];
   const said = <Value>(
