@@ -2,7 +2,7 @@
 import { Suspense, useCallback, useMemo, useState } from "react";
 import type { CellPlace } from "../core/base/cell";
 import { caution } from "../sheets/caution";
-import type { Workbook, WorkbookFault } from "../workbook/workbook";
+import type { WorkbookFault } from "../workbook/workbook";
 import { PaneHead } from "./head/PaneHead";
 import { usePaneStyles } from "./Pane.styles";
 import { Notice } from "./parts/Notice";
@@ -15,7 +15,7 @@ import { FirstRun } from "./views/laterViews";
 import { Views } from "./views/Views";
 import { tabId, type ViewName } from "./views/ViewTabs";
 
-export function PaneBody({ workbook }: { readonly workbook: Workbook }) {
+export function PaneBody({ workbook, saveFile }: Pick<PaneValue, "workbook" | "saveFile">) {
   const styles = usePaneStyles();
   const [fault, setFault] = useState<WorkbookFault | null>(null);
   const [view, setView] = useState<ViewName | null>(null);
@@ -37,8 +37,8 @@ export function PaneBody({ workbook }: { readonly workbook: Workbook }) {
     [workbook, onBroken],
   );
   const value = useMemo<PaneValue>(
-    () => ({ workbook, state, count, cancel, change, goTo, showFault: setFault }),
-    [workbook, state, count, cancel, change, goTo],
+    () => ({ workbook, saveFile, state, count, cancel, change, goTo, showFault: setFault }),
+    [workbook, saveFile, state, count, cancel, change, goTo],
   );
   // The first view is the one that wants a person most; from then on it is theirs to choose.
   const firstView = takeOff?.complete === false ? "mend" : "jobs";

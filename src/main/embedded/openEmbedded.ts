@@ -30,7 +30,8 @@ export async function openEmbedded(body: HTMLElement, files: LoadFiles): Promise
   page.say(before === null ? "" : "Your work from last time.");
   const keeping = keepWhileChanging(screen.workbook, kept, before !== null, page.say);
   await connect(screen.workbook, screen.recalculate);
-  mountEmbeddedPane(page.pane, screen.workbook, dark);
+  const saveFile = (snapshot: WorkbookSnapshot): Promise<void> => saveAsFile(snapshot, files);
+  mountEmbeddedPane(page.pane, { workbook: screen.workbook, saveFile }, dark);
   connectFiles(page, screen, keeping, files);
   moveByKey(body, page, screen);
   return screen;
@@ -110,8 +111,7 @@ function connectFiles(
   const saveFile = async (): Promise<void> => {
     await workbook.calculated();
     const snapshot = workbook.snapshot();
-    const { write } = await files();
-    download(write(snapshot), xlsxName(snapshot.name));
+    await saveAsFile(snapshot, files);
     keeping.savedToFile();
     page.say(`Saved ${xlsxName(snapshot.name)}.`);
   };
@@ -179,6 +179,11 @@ function watchDrops(onFile: (file: File) => void): void {
     },
     true,
   );
+}
+
+async function saveAsFile(snapshot: WorkbookSnapshot, files: LoadFiles): Promise<void> {
+  const { write } = await files();
+  download(write(snapshot), xlsxName(snapshot.name));
 }
 
 function download(bytes: Uint8Array, name: string): void {

@@ -1,14 +1,14 @@
 /** Puts the pane beside the spreadsheet, in the colours that the system asks for. */
-import type { Workbook } from "../../workbook/workbook";
+import type { PaneProps } from "../../pane/Pane";
 import { mountPane } from "../mountPane";
 
-/** Fills `host` with the pane for `workbook`. `dark` is whether the system asks for dark colours. */
+/** Fills `host` with the pane. `dark` is whether the system asks for dark colours. */
 export function mountEmbeddedPane(
   host: HTMLElement,
-  workbook: Workbook,
+  props: Omit<PaneProps, "theme">,
   dark: MediaQueryList,
 ): void {
   const theme = (): "dark" | "light" => (dark.matches ? "dark" : "light");
-  const { setTheme } = mountPane(host, workbook, theme());
+  const { setTheme } = mountPane(host, { ...props, theme: theme() });
   dark.addEventListener("change", () => setTheme(theme()));
 }

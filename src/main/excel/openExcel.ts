@@ -17,11 +17,10 @@ export async function openExcel(page: HTMLElement): Promise<void> {
   associateCommands(workbook, say);
 
   const open = await workbook;
-  const { setTheme } = mountPane(
-    pane,
-    open,
-    followOfficeTheme((theme) => setTheme(theme)),
-  );
+  const { setTheme } = mountPane(pane, {
+    workbook: open,
+    theme: followOfficeTheme((theme) => setTheme(theme)),
+  });
   // Should Excel refuse, the add-in is started by its button, as in any other workbook.
   loadWithWorkbook(open).catch(() => undefined);
   await functions.connect(open);

@@ -3,7 +3,7 @@ import { makeStyles } from "@fluentui/react-components";
 import type { ReactNode } from "react";
 import { Notice } from "../parts/Notice";
 import { useFocusOnAppear } from "../parts/useFocusOnAppear";
-import type { Writing } from "./useWriting";
+import type { Writing } from "./useWritingAct";
 import { WrittenSheets } from "./WrittenSheets";
 import { tokens } from "../parts/tokens";
 

@@ -2,7 +2,7 @@
 import { Button, makeStyles } from "@fluentui/react-components";
 import { ProgressLine } from "../parts/ProgressLine";
 import { useFocusOnAppear } from "../parts/useFocusOnAppear";
-import type { Writing } from "./useWriting";
+import type { Writing } from "./useWritingAct";
 import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({

@@ -4,7 +4,7 @@ import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";
 import { counted } from "../parts/quantities";
 import { usePane } from "../state/paneContext";
-import type { Written } from "./useWriting";
+import type { Written } from "./useWritingAct";
 import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({

@@ -1,11 +1,17 @@
 /** What every part of the pane may use: the workbook, the take-off, and ways to go to a cell. */
 import { createContext, useContext } from "react";
 import type { CellPlace } from "../../core/base/cell";
+import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import type { Workbook, WorkbookFault } from "../../workbook/workbook";
 import type { TakeOffHandle } from "./useTakeOff";
 
+/** Saves a workbook as a file of its own, under its name. */
+export type SaveFile = (workbook: WorkbookSnapshot) => Promise<void>;
+
 export type PaneValue = TakeOffHandle & {
   readonly workbook: Workbook;
+  /** `null` where the host saves no files. */
+  readonly saveFile: SaveFile | null;
   /** Shows the cell in the spreadsheet. */
   readonly goTo: (place: CellPlace) => void;
   /** Shows why the host did not do something, until it is closed. */
