@@ -1,25 +1,36 @@
 /** A workbook's jobs priced: the take-off, the firm's rates from its rates sheet, the roll-ups. */
 import type { Finding } from "../core/base/finding";
+import type { Block } from "../core/base/cell";
 import { err, ok, type Result } from "../core/base/result";
+import { estimatedActuals } from "../core/pricing/estimatedActuals";
 import { marginDoubts, marginTable, type MarginTable } from "../core/pricing/marginTable";
 import { priceJob, type JobPrice } from "../core/pricing/priceJob";
 import type { RateTable } from "../core/pricing/rates";
+import { withTypedActuals } from "../core/pricing/typedActuals";
 import { marginsSheet } from "../sheets/marginsSheet";
 import { priceSheet } from "../sheets/priceSheet";
-import { readRateTable } from "../tables/rateTable";
+import { readActualTable } from "../tables/actualTable";
+import { readRateTable, type RateReading } from "../tables/rateTable";
 import type { Drawing } from "../workbook/drawing";
 import type { Workbook, WorkbookFault } from "../workbook/workbook";
+import type { WorkbookActuals } from "./jobActuals";
+import { readOwnerRanges, type OwnerRanges } from "./ranges";
 import { currencyIn, type Settings } from "./settings";
 import type { WorkbookTakeOff } from "./takeOffWorkbook";
 
 export type WorkbookPrices = {
   readonly jobs: readonly JobPrice[];
   readonly margins: MarginTable;
+  /** What the figures may turn out to be, for what-if and simulation. */
+  readonly ranges: OwnerRanges;
+  /** Every job's estimate with what was typed of it when it was done. */
+  readonly actuals: WorkbookActuals;
   /** Of the rates and prices; those of the take-off come before them. */
   readonly findings: readonly Finding[];
 };
 
 const noRates: RateTable = { usual: {}, byJob: new Map() };
+const starterRates: RateReading = { rates: noRates, findings: [] };
 
 /** Days after which a price is old, where the rates do not say. */
 const oldAfterDays = 180;
@@ -34,16 +45,22 @@ export async function priceWorkbook(
   settings: Settings,
   today: number,
 ): Promise<Result<WorkbookPrices, WorkbookFault>> {
-  const read = await readRates(workbook);
+  const read = await readOwnSheets(workbook);
   if (!read.ok) return read;
-  const { rates, findings } = read.value;
+  const blocks = read.value;
+  const { rates, findings } = firstOf(blocks, readRateTable) ?? starterRates;
+  const ranges = await readOwnerRanges(workbook, blocks);
   const currency = currencyIn(settings);
-  const jobs = estimate.jobs.map(({ job, takeOff, material, uncounted }) =>
-    priceJob(
-      { job, takeOff, material, uncounted: uncounted.map(({ mark }) => mark) },
-      rates,
-      currency,
-    ),
+  const priced = estimate.jobs.map(({ job, takeOff, material, uncounted }) => {
+    const marks = uncounted.map(({ mark }) => mark);
+    const price = priceJob({ job, takeOff, material, uncounted: marks }, rates, currency);
+    return { price, actuals: estimatedActuals(price, material) };
+  });
+  const jobs = priced.map(({ price }) => price);
+  const actuals = withTypedActuals(
+    priced.map((one) => one.actuals),
+    blocks.flatMap((block) => readActualTable(block) ?? []),
+    currency,
   );
   const margins = marginTable(jobs);
   const age = rates.usual.priceAge?.value;
@@ -51,10 +68,14 @@ export async function priceWorkbook(
   return ok({
     jobs,
     margins,
+    ranges,
+    actuals,
     findings: [
       ...findings,
       ...jobs.flatMap((job) => job.findings),
       ...marginDoubts(margins, jobs, { today, mostDays }),
+      ...ranges.findings,
+      ...actuals.findings,
     ],
   });
 }
@@ -65,15 +86,26 @@ export const priceDrawings = (prices: WorkbookPrices, settings: Settings): reado
   return [...prices.jobs.map((job) => priceSheet(job, sign)), marginsSheet(prices.margins, sign)];
 };
 
-type Rates = { readonly rates: RateTable; readonly findings: readonly Finding[] };
-
-async function readRates(workbook: Workbook): Promise<Result<Rates, WorkbookFault>> {
+/** What the sheets of the person's hold, each read once. */
+async function readOwnSheets(workbook: Workbook): Promise<Result<readonly Block[], WorkbookFault>> {
+  const blocks: Block[] = [];
   for (const { name, visible, mark } of await workbook.sheets()) {
     if (!visible || mark !== null) continue;
     const block = await workbook.read({ kind: "sheet", sheet: name });
     if (!block.ok) return err(block.error);
-    const read = readRateTable(block.value);
-    if (read !== null) return ok(read);
+    blocks.push(block.value);
   }
-  return ok({ rates: noRates, findings: [] });
+  return ok(blocks);
+}
+
+/** What the first block that is such a table is read as. */
+function firstOf<Table>(
+  blocks: readonly Block[],
+  read: (block: Block) => Table | null,
+): Table | null {
+  for (const block of blocks) {
+    const table = read(block);
+    if (table !== null) return table;
+  }
+  return null;
 }

@@ -13,6 +13,9 @@ export type Percent = number & { readonly [percentUnit]: true };
 /** The whole: 100 %. */
 export const millionths = 1_000_000;
 
+/** Whether something kept as data can be one. */
+export const isPercentage = (value: unknown): value is Percent => Number.isSafeInteger(value);
+
 /** @throws RangeError when `value` is not a whole number that a double holds exactly. */
 export function percent(value: number): Percent {
   if (Number.isSafeInteger(value)) return value as Percent;
