@@ -60,6 +60,10 @@ export default function webpackConfig(env = {}, { mode = "production" } = {}) {
           test: /(sonner[\\/]dist[\\/]index|singleton)\.m?js$/,
           loader: path.join(root, "build/adoptStyles.cjs"),
         },
+        {
+          test: /node_modules[\\/]highs[\\/]build[\\/]highs\.mjs$/,
+          loader: path.join(root, "build/solverInPages.cjs"),
+        },
       ],
     },
     optimization: {

@@ -15,7 +15,9 @@ import { FirstRun } from "./views/laterViews";
 import { Views } from "./views/Views";
 import { tabId, type ViewName } from "./views/ViewTabs";
 
-export function PaneBody({ workbook, saveFile }: Pick<PaneValue, "workbook" | "saveFile">) {
+type PaneBodyProps = Pick<PaneValue, "workbook" | "doors" | "saveFile">;
+
+export function PaneBody({ workbook, doors, saveFile }: PaneBodyProps) {
   const styles = usePaneStyles();
   const [fault, setFault] = useState<WorkbookFault | null>(null);
   const [view, setView] = useState<ViewName | null>(null);
@@ -37,8 +39,8 @@ export function PaneBody({ workbook, saveFile }: Pick<PaneValue, "workbook" | "s
     [workbook, onBroken],
   );
   const value = useMemo<PaneValue>(
-    () => ({ workbook, saveFile, state, count, cancel, change, goTo, showFault: setFault }),
-    [workbook, saveFile, state, count, cancel, change, goTo],
+    () => ({ workbook, doors, saveFile, state, count, cancel, change, goTo, showFault: setFault }),
+    [workbook, doors, saveFile, state, count, cancel, change, goTo],
   );
   // The first view is the one that wants a person most; from then on it is theirs to choose.
   const firstView = takeOff?.complete === false ? "mend" : "jobs";

@@ -2,6 +2,8 @@
 import { configure, render, screen, waitFor } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { MessageChannel } from "node:worker_threads";
+import { openFile } from "../../src/adapters/xlsx/openFile";
+import { planHere } from "../../src/main/planning/planHere";
 import { Pane, type PaneProps } from "../../src/pane/Pane";
 import type { Workbook } from "../../src/workbook/workbook";
 
@@ -13,6 +15,15 @@ configure({
   // A whole pane in a message hides what is missing.
   getElementError: (message) => new Error(message?.split("\n\n")[0]),
 });
+
+/** Files are opened as the pages open them; orders are worked out on the test's own thread. */
+const testDoors: PaneProps["doors"] = {
+  openFile: async (file) => {
+    const opened = openFile(new Uint8Array(await file.arrayBuffer()), file.name);
+    return opened.ok ? opened : { ok: false, error: opened.error.message };
+  },
+  planOrder: planHere,
+};
 
 /** The text of the status line, spaces evened. */
 export const statusText = (): string =>
@@ -26,7 +37,7 @@ export async function renderPane(
   // The pane changes by itself, as its workbook does, and not only where a test acts on it.
   Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: false });
   const user = userEvent.setup();
-  const { unmount } = render(<Pane workbook={workbook} theme={theme} />);
+  const { unmount } = render(<Pane workbook={workbook} doors={testDoors} theme={theme} />);
   await waitFor(() => {
     if (screen.queryByRole("tablist") === null && screen.queryAllByRole("heading").length === 0) {
       throw new Error("The pane has not counted yet.");

@@ -5,10 +5,9 @@
  * the best plan so far; then the order is planned once with what was found. Whoever stops early goes
  * on from the plans it has seen: they are `given`, and nothing more is searched.
  */
-import type { LengthStyle } from "../lengths/writeLength";
-import { writeSize } from "../lengths/writeLength";
+import { writeSize, type LengthStyle } from "../lengths/writeLength";
 import { checkCutPlan } from "./cutting/checkCutPlan";
-import { cutPlan, cutPlanSteps } from "./cutting/cutPlan";
+import { cutPlan, cutPlanSteps, type CutProgress } from "./cutting/cutPlan";
 import type { CutPlan, CutProblem } from "./cutting/cutProblem";
 import type { Solver } from "./cutting/solver";
 import { planOrder } from "./order";
@@ -42,12 +41,8 @@ export type OrderNews = {
   readonly plan: CutPlan;
 };
 
-/** News that is written out only if it is asked for. */
-export type OrderStep = Omit<OrderNews, "plan"> & {
-  /** Differs where the step brought a better plan, a better bound or another way of looking. */
-  readonly stand: string;
-  readonly plan: () => CutPlan;
-};
+/** A step of the search; its plan is written out only if it is asked for. */
+export type OrderStep = Omit<OrderNews, "plan"> & CutProgress;
 
 export type SearchWith = {
   /** `null` where there is none: plans then have a plain bound and may not be proven. */
@@ -69,13 +64,9 @@ export function* searchOrder(
   const problems = given === null ? cutProblemsOf(input) : [];
   for (const [index, problem] of problems.entries()) {
     let last: (() => CutPlan) | null = null;
-    for (const { step, cost, lowerBound, plan } of cutPlanSteps(problem, {
-      solver,
-      shouldStop: within(),
-    })) {
-      last = plan;
-      const stand = `${index} ${step} ${cost} ${lowerBound}`;
-      yield { at: index + 1, of: problems.length, stand, plan };
+    for (const progress of cutPlanSteps(problem, { solver, shouldStop: within() })) {
+      last = progress.plan;
+      yield { at: index + 1, of: problems.length, ...progress };
     }
     if (last !== null) found.set(itemKey(problem), last());
   }

@@ -3,6 +3,7 @@ import { createContext, useContext } from "react";
 import type { CellPlace } from "../../core/base/cell";
 import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import type { Workbook, WorkbookFault } from "../../workbook/workbook";
+import type { PaneDoors } from "./paneDoors";
 import type { TakeOffHandle } from "./useTakeOff";
 
 /** Saves a workbook as a file of its own, under its name. */
@@ -10,6 +11,7 @@ export type SaveFile = (workbook: WorkbookSnapshot) => Promise<void>;
 
 export type PaneValue = TakeOffHandle & {
   readonly workbook: Workbook;
+  readonly doors: PaneDoors;
   /** `null` where the host saves no files. */
   readonly saveFile: SaveFile | null;
   /** Shows the cell in the spreadsheet. */

@@ -28,7 +28,7 @@ export async function runSteps<Result>(
 }
 
 /** Behind everything that waits now; a timer would add milliseconds to each turn. */
-const letOthers = (): Promise<void> =>
+export const letOthers = (): Promise<void> =>
   new Promise((resolve) => {
     const { port1, port2 } = new MessageChannel();
     port1.onmessage = () => {

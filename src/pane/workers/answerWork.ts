@@ -2,18 +2,12 @@
 import type { Steps } from "../../core/base/steps";
 import type { Work, WorkerWords } from "./work";
 
-/** Milliseconds between two reports. */
-const pause = 50;
-
 /** Answers the one question that this worker is sent. It is ended by whoever started it. */
-export function answerWork<Question, Answer>(work: Work<Question, Answer>): void {
-  const say = (words: WorkerWords<Answer>): void => globalThis.postMessage(words);
-  let toldAt = performance.now();
-  const onProgress = (done: number): void => {
-    if (performance.now() - toldAt < pause) return;
-    toldAt = performance.now();
-    say({ kind: "progress", done });
-  };
+export function answerWork<Question, Answer, News = number>(
+  work: Work<Question, Answer, News>,
+): void {
+  const say = (words: WorkerWords<Answer, News>): void => globalThis.postMessage(words);
+  const onProgress = (done: News): void => say({ kind: "progress", done });
   globalThis.addEventListener("message", ({ data }: MessageEvent<Question>) => {
     void answer(data);
   });
@@ -27,14 +21,20 @@ export function answerWork<Question, Answer>(work: Work<Question, Answer>): void
   };
 }
 
+/** Milliseconds between two reports of steps. */
+const pause = 50;
+
 /** All the steps, one after the other: nobody but the page waits here, and it has its own thread. */
 export const allSteps =
   <Question, Answer>(steps: (question: Question) => Steps<Answer>): Work<Question, Answer> =>
   (question, onProgress) => {
     const begun = steps(question);
+    let toldAt = performance.now();
     for (;;) {
       const step = begun.next();
       if (step.done === true) return step.value;
+      if (performance.now() - toldAt < pause) continue;
+      toldAt = performance.now();
       onProgress(step.value);
     }
   };

@@ -2,24 +2,28 @@
  * The page's side of long work: done by a worker, so that the page stays free, and on the page where
  * a worker cannot be had, as where a host's policy forbids it.
  */
-import type { RunOptions } from "../state/runSteps";
-import type { WorkerWords } from "./work";
+import type { OnProgress, WorkerWords } from "./work";
 
-export type WorkPlaces<Question, Answer> = {
+export type WorkOptions<News = number> = {
+  readonly signal: AbortSignal;
+  readonly onProgress?: OnProgress<News>;
+};
+
+export type WorkPlaces<Question, Answer, News = number> = {
   /** Starts the worker: `() => new Worker(new URL("./some.worker.ts", import.meta.url))`. */
   readonly start: () => Worker;
   /** Does the same on the page, in short turns; `null` when it was aborted. */
-  readonly onPage: (question: Question, options: RunOptions) => Promise<Answer | null>;
+  readonly onPage: (question: Question, options: WorkOptions<News>) => Promise<Answer | null>;
 };
 
 /**
  * What the work comes to; `null` when it was aborted before it ended, which ends the worker. A worker
  * that fails before its first word was not to be had; one that fails later throws here.
  */
-export async function runWork<Question, Answer>(
-  { start, onPage }: WorkPlaces<Question, Answer>,
+export async function runWork<Question, Answer, News = number>(
+  { start, onPage }: WorkPlaces<Question, Answer, News>,
   question: Question,
-  options: RunOptions,
+  options: WorkOptions<News>,
 ): Promise<Answer | null> {
   const worker = startedWorker(start);
   if (worker === null) return await onPage(question, options);
@@ -42,17 +46,17 @@ function startedWorker(start: () => Worker): Worker | null {
 }
 
 /** `none` where the worker never came to work. */
-function answerOf(
+function answerOf<News>(
   worker: Worker,
   question: unknown,
-  { signal, onProgress }: RunOptions,
+  { signal, onProgress }: WorkOptions<News>,
 ): Promise<{ readonly answer: unknown } | "none"> {
   return new Promise((resolve, reject) => {
     let hasSpoken = false;
     const stop = (): void => resolve({ answer: null });
     if (signal.aborted) stop();
     signal.addEventListener("abort", stop, { once: true });
-    worker.addEventListener("message", ({ data }: MessageEvent<WorkerWords<unknown>>) => {
+    worker.addEventListener("message", ({ data }: MessageEvent<WorkerWords<unknown, News>>) => {
       hasSpoken = true;
       if (data.kind === "progress") onProgress?.(data.done);
       else resolve({ answer: data.answer });
