@@ -2,11 +2,13 @@
 import type { Finding } from "../core/base/finding";
 import type { Block } from "../core/base/cell";
 import { err, ok, type Result } from "../core/base/result";
+import { finish, type Steps } from "../core/base/steps";
+import type { JobActuals } from "../core/pricing/actuals";
 import { estimatedActuals } from "../core/pricing/estimatedActuals";
 import { marginDoubts, marginTable, type MarginTable } from "../core/pricing/marginTable";
 import { priceJob, type JobPrice } from "../core/pricing/priceJob";
 import type { RateTable } from "../core/pricing/rates";
-import { withTypedActuals } from "../core/pricing/typedActuals";
+import { withTypedActuals, type ActualRow } from "../core/pricing/typedActuals";
 import { marginsSheet } from "../sheets/marginsSheet";
 import { priceSheet } from "../sheets/priceSheet";
 import { readActualTable } from "../tables/actualTable";
@@ -21,6 +23,8 @@ import type { WorkbookTakeOff } from "./takeOffWorkbook";
 export type WorkbookPrices = {
   readonly jobs: readonly JobPrice[];
   readonly margins: MarginTable;
+  /** The sheet that the rates are from; `null` for the starter's, which are invented. */
+  readonly ratesSheet: string | null;
   /** What the figures may turn out to be, for what-if and simulation. */
   readonly ranges: OwnerRanges;
   /** Every job's estimate with what was typed of it when it was done. */
@@ -32,6 +36,13 @@ export type WorkbookPrices = {
 const noRates: RateTable = { usual: {}, byJob: new Map() };
 const starterRates: RateReading = { rates: noRates, findings: [] };
 
+/** What a workbook holds of its owner's besides the take-off. */
+export type PriceInputs = RateReading & {
+  readonly ratesSheet: string | null;
+  readonly ranges: OwnerRanges;
+  readonly actualRows: readonly ActualRow[];
+};
+
 /** Days after which a price is old, where the rates do not say. */
 const oldAfterDays = 180;
 
@@ -41,33 +52,57 @@ const oldAfterDays = 180;
  */
 export async function priceWorkbook(
   workbook: Workbook,
-  { estimate }: WorkbookTakeOff,
+  takeOff: WorkbookTakeOff,
   settings: Settings,
   today: number,
 ): Promise<Result<WorkbookPrices, WorkbookFault>> {
+  const read = await readPriceInputs(workbook);
+  return read.ok ? ok(finish(priceSteps(takeOff, read.value, settings, today))) : read;
+}
+
+type Readable = Pick<Workbook, "sheets" | "read" | "readSetting">;
+
+/** Reads the rates, the ranges and the actuals. Error: the host could not read. */
+export async function readPriceInputs(
+  workbook: Readable,
+): Promise<Result<PriceInputs, WorkbookFault>> {
   const read = await readOwnSheets(workbook);
   if (!read.ok) return read;
   const blocks = read.value;
-  const { rates, findings } = firstOf(blocks, readRateTable) ?? starterRates;
-  const ranges = await readOwnerRanges(workbook, blocks);
+  const own = firstOf(blocks, readRateTable);
+  return ok({
+    ...(own?.table ?? starterRates),
+    ratesSheet: own?.sheet ?? null,
+    ranges: await readOwnerRanges(workbook, blocks),
+    actualRows: blocks.flatMap((block) => readActualTable(block) ?? []),
+  });
+}
+
+/** Prices the jobs, a job a step. */
+export function* priceSteps(
+  { estimate }: WorkbookTakeOff,
+  { rates, findings, ratesSheet, ranges, actualRows }: PriceInputs,
+  settings: Settings,
+  today: number,
+): Steps<WorkbookPrices> {
   const currency = currencyIn(settings);
-  const priced = estimate.jobs.map(({ job, takeOff, material, uncounted }) => {
+  const jobs: JobPrice[] = [];
+  const estimates: JobActuals[] = [];
+  for (const [index, { job, takeOff, material, uncounted }] of estimate.jobs.entries()) {
+    yield index / estimate.jobs.length;
     const marks = uncounted.map(({ mark }) => mark);
     const price = priceJob({ job, takeOff, material, uncounted: marks }, rates, currency);
-    return { price, actuals: estimatedActuals(price, material) };
-  });
-  const jobs = priced.map(({ price }) => price);
-  const actuals = withTypedActuals(
-    priced.map((one) => one.actuals),
-    blocks.flatMap((block) => readActualTable(block) ?? []),
-    currency,
-  );
+    jobs.push(price);
+    estimates.push(estimatedActuals(price, material));
+  }
+  const actuals = withTypedActuals(estimates, actualRows, currency);
   const margins = marginTable(jobs);
   const age = rates.usual.priceAge?.value;
   const mostDays = typeof age === "number" ? age : oldAfterDays;
-  return ok({
+  return {
     jobs,
     margins,
+    ratesSheet,
     ranges,
     actuals,
     findings: [
@@ -77,7 +112,7 @@ export async function priceWorkbook(
       ...ranges.findings,
       ...actuals.findings,
     ],
-  });
+  };
 }
 
 /** A price sheet for each job, then the margins of all. */
@@ -87,7 +122,7 @@ export const priceDrawings = (prices: WorkbookPrices, settings: Settings): reado
 };
 
 /** What the sheets of the person's hold, each read once. */
-async function readOwnSheets(workbook: Workbook): Promise<Result<readonly Block[], WorkbookFault>> {
+async function readOwnSheets(workbook: Readable): Promise<Result<readonly Block[], WorkbookFault>> {
   const blocks: Block[] = [];
   for (const { name, visible, mark } of await workbook.sheets()) {
     if (!visible || mark !== null) continue;
@@ -98,14 +133,14 @@ async function readOwnSheets(workbook: Workbook): Promise<Result<readonly Block[
   return ok(blocks);
 }
 
-/** What the first block that is such a table is read as. */
+/** What the first block that is such a table is read as, and its sheet. */
 function firstOf<Table>(
   blocks: readonly Block[],
   read: (block: Block) => Table | null,
-): Table | null {
+): { readonly table: Table; readonly sheet: string } | null {
   for (const block of blocks) {
     const table = read(block);
-    if (table !== null) return table;
+    if (table !== null) return { table, sheet: block.sheet };
   }
   return null;
 }
