@@ -1,7 +1,8 @@
 /** Two counts compared: openings, hardware and money. Turned round, every difference is its opposite. */
 import { compareLines, type LineDifferences } from "./compareLines";
-import { compareOpenings, type MarkAnswer, type OpeningDifferences } from "./compareOpenings";
+import { compareOpenings, type OpeningDifferences } from "./compareOpenings";
 import type { Count } from "./issue";
+import type { MarkAnswer } from "./markPairs";
 
 export type Comparison = {
   readonly openings: OpeningDifferences;

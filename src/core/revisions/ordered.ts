@@ -1,17 +1,34 @@
 /** What is already ordered, received or shipped, held against what is needed now. */
 import { pieces, type Inches, type Pieces } from "../base/units";
+import type { Standing } from "../purchasing/orderInput";
+import type { JobPieces } from "../purchasing/sizedPieces";
 import { pieceKey } from "../takeoff/partColumn";
 import { jobKey } from "../takeoff/takeOff";
 import type { Count } from "./issue";
 
-/** What sent orders give to a job, the received ones too, and what of it went out to the site. */
+/** What sent orders and the shelf give to a job, and what of it has come and may be on the site. */
 export type OrderedPieces = {
   readonly job: string;
   readonly item: string;
   readonly size: readonly Inches[];
   readonly ordered: Pieces;
-  readonly shipped: Pieces;
+  readonly come: Pieces;
 };
+
+/** What the firm's order books say of each job. */
+export const orderedOf = ({
+  supplied,
+  orderedForJobs,
+}: Pick<Standing, "supplied" | "orderedForJobs">): readonly OrderedPieces[] => [
+  ...supplied.map((each) => ({ ...sized(each), ordered: each.pieces, come: each.pieces })),
+  ...orderedForJobs.map((each) => ({ ...sized(each), ordered: each.pieces, come: pieces(0) })),
+];
+
+const sized = ({ job, item, size }: JobPieces): Pick<OrderedPieces, "job" | "item" | "size"> => ({
+  job,
+  item,
+  size,
+});
 
 export type OrderedLine = OrderedPieces & {
   /** What the job needs now, with spares. */
@@ -51,5 +68,5 @@ export function againstOrders(
 const added = (one: OrderedPieces, other: OrderedPieces): OrderedPieces => ({
   ...one,
   ordered: pieces(one.ordered + other.ordered),
-  shipped: pieces(one.shipped + other.shipped),
+  come: pieces(one.come + other.come),
 });
