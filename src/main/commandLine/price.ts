@@ -6,7 +6,6 @@
 import { parseArgs } from "node:util";
 import { fileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { snapshotParts } from "../../adapters/xlsx/snapshotBytes";
-import { dateSerial } from "../../core/base/date";
 import type { Finding } from "../../core/base/finding";
 import { err, ok, type Result } from "../../core/base/result";
 import { moneyText } from "../../core/money/writeMoney";
@@ -21,6 +20,7 @@ import { fileExists, readWorkbookFile, writeFileWhole } from "./files";
 import { priceJson } from "./priceJson";
 import { findingsText } from "./takeOffText";
 import { textTable } from "./textTable";
+import { today } from "./today";
 
 const usage = [
   "Use: npm run --silent price -- FILE.xlsx [--json] [--out FILE.xlsx]",
@@ -153,11 +153,6 @@ function priceText({ jobs, margins }: WorkbookPrices, settings: Settings): strin
       ]),
     ),
   ].join("\n");
-}
-
-function today(): number {
-  const now = new Date();
-  return dateSerial(now.getFullYear(), now.getMonth() + 1, now.getDate()) ?? 0;
 }
 
 answer(await run(process.argv.slice(2)));

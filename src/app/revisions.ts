@@ -1,0 +1,105 @@
+/** Two counts compared: issues of the workbook, what is counted now, or those of two files. */
+import { ok, type Result } from "../core/base/result";
+import { currencyOf, type Currency } from "../core/money/currency";
+import { compareCounts, type Comparison } from "../core/revisions/compareCounts";
+import type { MarkAnswer } from "../core/revisions/markPairs";
+import { countOf } from "../core/revisions/countOf";
+import { issueKey, type Count } from "../core/revisions/issue";
+import { againstOrders, type OrderedLine, type OrderedPieces } from "../core/revisions/ordered";
+import { jobKey } from "../core/takeoff/takeOff";
+import { revisionSheet } from "../sheets/revisionSheet";
+import type { Drawing } from "../workbook/drawing";
+import type { Workbook } from "../workbook/workbook";
+import { nowName, readIssue, type IssueFault } from "./issues";
+import { readAnswers } from "./markAnswers";
+import { currencyIn, lengthStyleOf, type Settings } from "./settings";
+import type { WorkbookTakeOff } from "./takeOffWorkbook";
+
+/** Two counts with what they are called, and how they differ. */
+export type Revision = {
+  readonly from: string;
+  readonly to: string;
+  readonly comparison: Comparison;
+  /** What is ordered in another number than the newer count needs. */
+  readonly ordered: readonly OrderedLine[];
+};
+
+/** The count of a take-off, as it would be frozen. */
+export const countNow = ({ estimate, complete }: WorkbookTakeOff, settings: Settings): Count => ({
+  ...countOf(estimate, settings.currency),
+  isComplete: complete,
+});
+
+/**
+ * A count of a single job under the name of the single job of another count, so that the two can be
+ * compared; any other count as it is.
+ */
+export function withJob(count: Count, other: Count): Count {
+  const [own, ...more] = jobsIn(count);
+  const [wanted, ...others] = jobsIn(other);
+  if (own === undefined || wanted === undefined || more.length + others.length > 0) return count;
+  return {
+    ...count,
+    openings: count.openings.map((each) => ({ ...each, job: wanted })),
+    lines: count.lines.map((each) => ({ ...each, job: wanted })),
+  };
+}
+
+const jobsIn = ({ openings, lines }: Count): readonly string[] => [
+  ...new Map([...openings, ...lines].map(({ job }) => [jobKey(job), job])).values(),
+];
+
+/** Two counts of a workbook, and what sent orders give to its jobs. */
+export type RevisionWanted = {
+  /** Issues by name, or `now`; the older one first. */
+  readonly from: string;
+  readonly to: string;
+  /** None where absent. */
+  readonly ordered?: readonly OrderedPieces[];
+};
+
+/** Compares them, with what a person said of marks. Error: one cannot be read. */
+export async function compareRevisions(
+  workbook: Pick<Workbook, "readSetting">,
+  takeOff: WorkbookTakeOff,
+  settings: Settings,
+  { from, to, ordered = [] }: RevisionWanted,
+): Promise<Result<Revision, IssueFault>> {
+  const read = async (name: string): Promise<Result<NamedCount, IssueFault>> =>
+    issueKey(name) === issueKey(nowName)
+      ? ok({ name: nowName, count: countNow(takeOff, settings) })
+      : await readIssue(workbook, name);
+  const older = await read(from);
+  if (!older.ok) return older;
+  const newer = await read(to);
+  if (!newer.ok) return newer;
+  return ok(revisionOf(older.value, newer.value, await readAnswers(workbook), ordered));
+}
+
+type NamedCount = { readonly name: string; readonly count: Count };
+
+/** Two counts from wherever they come. */
+export const revisionOf = (
+  from: NamedCount,
+  to: NamedCount,
+  answers: readonly MarkAnswer[] = [],
+  ordered: readonly OrderedPieces[] = [],
+): Revision => ({
+  from: from.name,
+  to: to.name,
+  comparison: compareCounts(from.count, to.count, answers),
+  ordered: againstOrders(to.count, ordered).filter((line) => line.ordered !== line.needed),
+});
+
+/** That of the newer count: an issue keeps its own, whatever the settings are now. */
+export const currencyOfRevision = ({ comparison }: Revision, settings: Settings): Currency =>
+  currencyOf(comparison.currency.to) ?? currencyIn(settings);
+
+/** The comparison as a sheet of ours; a later one of the same two takes its place. */
+export const revisionDrawing = (revision: Revision, settings: Settings): Drawing =>
+  revisionSheet({
+    ...revision,
+    lengths: lengthStyleOf(settings),
+    currency: currencyOfRevision(revision, settings),
+    withCosts: settings.withCosts,
+  });
