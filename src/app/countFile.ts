@@ -2,6 +2,7 @@
 import { ok, type Result } from "../core/base/result";
 import type { Workbook, WorkbookFault } from "../workbook/workbook";
 import type { OtherInputs } from "./inputs";
+import { readKeptBook, type OrderBook } from "./orderBook";
 import { readOrderTables, type OrderTables } from "./orderTables";
 import { readSettings, type Settings } from "./settings";
 import { takeOffWorkbook, type WorkbookTakeOff } from "./takeOffWorkbook";
@@ -15,11 +16,17 @@ export type CountedFile = {
   readonly settings: Settings;
   readonly takeOff: WorkbookTakeOff;
   readonly tables: OrderTables;
+  /** Without the counts of stock sheets, which may stand in another of the workbooks. */
+  readonly book: OrderBook;
 };
 
-/** Error: a workbook could not be read. `others` is what the person named instead of the workbook's own. */
+/**
+ * `today` is a date serial; `others` is what the person named instead of the workbook's own. Error: a
+ * workbook could not be read.
+ */
 export async function countFile(
   { file, workbook }: OrderFile,
+  today: number,
   others: OtherInputs = {},
 ): Promise<Result<CountedFile, WorkbookFault>> {
   const settings = await readSettings(workbook);
@@ -27,5 +34,7 @@ export async function countFile(
   if (!takeOff.ok) return takeOff;
   const tables = await readOrderTables(workbook);
   if (!tables.ok) return tables;
-  return ok({ file, settings, takeOff: takeOff.value, tables: tables.value });
+  const book = await readKeptBook(workbook, settings, today);
+  if (!book.ok) return book;
+  return ok({ file, settings, takeOff: takeOff.value, tables: tables.value, book: book.value });
 }

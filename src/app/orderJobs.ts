@@ -21,12 +21,16 @@ import type { OrderInput } from "../core/purchasing/orderInput";
 import type { OrderPlan } from "../core/purchasing/orderPlan";
 import { checkOrderRules } from "../core/purchasing/orderRules";
 import { checkJobDates, checkStock, checkTerms } from "../core/purchasing/purchasingRows";
+import type { OrderPattern } from "../core/purchasing/orderNumber";
+import { addUp, type SizedPieces } from "../core/purchasing/sizedPieces";
 import { noSpares } from "../core/purchasing/spares";
 import { jobKey } from "../core/takeoff/takeOff";
 import { chooseJobs, type ChosenJob } from "./chooseJobs";
 import { differences, type Deciding } from "./orderDifferences";
 import { demandsOf, typedSparesOf } from "./orderDemands";
 import type { CountedFile } from "./countFile";
+import type { OrderBook } from "./orderBook";
+import { bookInUse } from "./orderStanding";
 import { fileWith, otherTables } from "./orderTables";
 import { currencyIn, lengthStyleOf, type Settings } from "./settings";
 
@@ -50,10 +54,17 @@ export type JobsOrder = {
   readonly findings: readonly FileFinding[];
   /** Whether everything of the chosen jobs is counted, decided and on the order. */
   readonly complete: boolean;
+  /** The order book that it was worked out with, and the name of its workbook. */
+  readonly book: OrderBook;
+  readonly bookFile: string;
+  /** What the stock sheet in use says. */
+  readonly counted: readonly SizedPieces[];
+  /** How kept orders are numbered. */
+  readonly numbers: OrderPattern;
 };
 
 /** Everything up to the planning itself: what is asked for, and what is doubtful about it. */
-export type PreparedOrder = Pick<JobsOrder, "input" | "settings" | "chosen" | "findings">;
+export type PreparedOrder = Omit<JobsOrder, "plan" | "complete">;
 
 /** Pure but for `planCuts`. Error: why the wish cannot be met, such as a job that is nowhere. */
 export function orderJobs(
@@ -72,7 +83,7 @@ export function prepareOrder(
   files: readonly CountedFile[],
   wish: Omit<OrderWish, "planCuts">,
 ): Result<PreparedOrder, string> {
-  const [firstFile] = files;
+  const [firstFile, ...otherFiles] = files;
   if (firstFile === undefined) return err("No workbook is named.");
   const choice = chooseJobs(files, wish.jobs);
   if (!choice.ok) return choice;
@@ -94,8 +105,8 @@ export function prepareOrder(
   }
   keep("", [...choice.value.findings, ...differences(files, chosen, wish), ...otherTables(files)]);
 
-  const { input, findings } = orderInput(files, chosen, settings, wish);
-  return ok({ input, settings, chosen, findings: [...found, ...findings] });
+  const { findings, ...basis } = orderInput([firstFile, ...otherFiles], chosen, wish);
+  return ok({ ...basis, settings, chosen, findings: [...found, ...findings] });
 }
 
 /** The order that a plan makes of what was prepared. */
@@ -115,12 +126,14 @@ export function plannedOrder(prepared: PreparedOrder, plan: OrderPlan): JobsOrde
   };
 }
 
+type InputAndBasis = Omit<PreparedOrder, "settings" | "chosen">;
+
 function orderInput(
-  files: readonly CountedFile[],
+  files: readonly [CountedFile, ...(readonly CountedFile[])],
   chosen: readonly ChosenJob[],
-  settings: Settings,
   { today }: Pick<OrderWish, "today">,
-): { readonly input: OrderInput; readonly findings: readonly FileFinding[] } {
+): InputAndBasis {
+  const [{ settings }] = files;
   const findings: FileFinding[] = [];
   const said = <Value>(
     holder: CountedFile | null,
@@ -145,7 +158,9 @@ function orderInput(
   });
   const offers = said(selling, { value: checkedOffers.offers, findings: checkedOffers.findings });
   const stocked = fileWith(files, "stock");
-  const standing = said(stocked, checkStock(stocked?.tables.stock ?? [], unitOf(stocked)));
+  const stock = said(stocked, checkStock(stocked?.tables.stock ?? [], unitOf(stocked)));
+  const { holder, book, standing, ...doubts } = bookInUse(files, chosen, stock.counted, today);
+  said(holder, { value: null, findings: [...book.findings, ...doubts.findings] });
   const paid = fileWith(files, "suppliers");
   const terms = said(paid, checkTerms(paid?.tables.suppliers ?? [], currency));
   const dates = new Map(
@@ -164,7 +179,7 @@ function orderInput(
         ...(dates.get(file)?.get(jobKey(estimate.job)) ?? { needBy: null, shipTo: "" }),
       })),
       demands,
-      standing: { ...standing, supplied: [], orderedForJobs: [] },
+      standing: { ...standing, onOrder: addUp([...standing.onOrder, ...stock.onOrder]) },
       offers: madeToSize(offers, demands, (code) => itemOf(code)?.unit ?? null),
       terms,
       spares: (code) => {
@@ -177,5 +192,9 @@ function orderInput(
       leaveOutLate: rules.leaveOutLate,
     },
     findings,
+    book,
+    bookFile: holder.file,
+    counted: stock.counted,
+    numbers: rules.numbers,
   };
 }

@@ -1,11 +1,11 @@
 /** Whose cost each pack and charge is: shares of the jobs and of stock, to the cent. */
 import { cents, type Cents } from "../core/base/units";
 import { majorUnits } from "../core/money/writeMoney";
-import type { Share } from "../core/purchasing/shares";
+import { addShares, type Share } from "../core/purchasing/shares";
 import type { Drawing, DrawnCell, DrawnRow } from "../workbook/drawing";
 import { columnName } from "../core/base/cell";
 import { bandRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
-import { moneyCell, notComplete, sizeCell, type OrderSheetWish } from "./orderWish";
+import { moneyCell, notComplete, orderMark, orderSheetName, type RecordedOrder } from "./orderWish";
 import { printSetup } from "./printSetup";
 import { at, down, rounded } from "./reference";
 
@@ -19,9 +19,10 @@ const fixed = [
 const costColumn = 4;
 const firstShare = fixed.length;
 
-export function allocationSheet(wish: OrderSheetWish): Drawing {
-  const { plan, currency } = wish;
-  const owners: readonly (string | null)[] = [...plan.jobs.map(({ job }) => job), null];
+/** Drawn from the record alone. */
+export function allocationSheet(order: RecordedOrder): Drawing {
+  const { contents, currency, number: orderNumber } = order;
+  const owners: readonly (string | null)[] = [...contents.jobs.map(({ job }) => job), null];
   const checkColumn = firstShare + owners.length;
   const headings = [
     ...fixed,
@@ -36,24 +37,22 @@ export function allocationSheet(wish: OrderSheetWish): Drawing {
       "subtitle",
       width,
     ),
-    ...(wish.complete ? [] : [wordsRow(notComplete, "stop", width)]),
+    ...(contents.complete ? [] : [wordsRow(notComplete, "stop", width)]),
     headingRow(headings),
   ];
   const heading = above.length - 1;
   const costs = [
-    ...plan.lines.flatMap((line) =>
-      line.packs.map(({ offer, count, cost, shares }) => ({
-        cells: [
-          text(offer.supplier),
-          text(line.item),
-          sizeCell(line, wish),
-          number(count, "count"),
-        ],
-        cost,
-        shares,
-      })),
-    ),
-    ...plan.charges
+    ...contents.packs.map(({ supplier, item, words, count, cost, shares }) => ({
+      cells: [
+        text(supplier),
+        text(item),
+        text(words.size, { align: "right" }),
+        number(count, "count"),
+      ],
+      cost,
+      shares,
+    })),
+    ...contents.charges
       .filter(({ madeUp, freight }) => madeUp + freight > 0)
       .map(({ supplier, madeUp, freight, shares }) => ({
         cells: [text(supplier), text("Freight and least order"), text(""), text("")],
@@ -61,6 +60,7 @@ export function allocationSheet(wish: OrderSheetWish): Drawing {
         shares,
       })),
   ];
+  const all = addShares(costs.map(({ shares }) => shares));
   const first = heading + 1;
   const last = heading + costs.length;
   const shareOf = (shares: readonly Share[], owner: string | null): Cents =>
@@ -75,7 +75,7 @@ export function allocationSheet(wish: OrderSheetWish): Drawing {
       "money",
     );
   const sums = [null, ...owners].map((owner, index): [number, DrawnCell] => {
-    const amount = index === 0 ? plan.total : shareOf(plan.shares, owner);
+    const amount = index === 0 ? contents.total : shareOf(all, owner);
     const column = costColumn + index;
     return [
       column,
@@ -87,8 +87,8 @@ export function allocationSheet(wish: OrderSheetWish): Drawing {
     ];
   });
   return {
-    name: "Order allocation",
-    mark: { kind: "allocation", subject: "" },
+    name: orderSheetName(orderNumber, "allocation"),
+    mark: orderMark("allocation", orderNumber),
     columnWidths: headings.map((column) => column.width),
     rows: [
       ...above,
@@ -113,7 +113,7 @@ export function allocationSheet(wish: OrderSheetWish): Drawing {
     print: printSetup({
       orientation: "landscape",
       headingRow: heading,
-      subject: "",
+      subject: orderNumber ?? "",
       title: "Allocation",
       caution: "",
     }),

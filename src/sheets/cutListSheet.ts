@@ -8,7 +8,7 @@ import { groupBy } from "../core/purchasing/groupBy";
 import type { Drawing, DrawnPicture, DrawnRow } from "../workbook/drawing";
 import { headingRow, number, row, text, wordsRow } from "./cells";
 import { caution } from "./caution";
-import type { OrderSheetWish } from "./orderWish";
+import { orderMark, type OrderSheetWish } from "./orderWish";
 import { printSetup } from "./printSetup";
 
 const headings = [
@@ -29,7 +29,12 @@ const rowHeight = 24;
 /** A sheet with more drawings would be slow to open; the words stand in the cells all the same. */
 const mostPictures = 150;
 
-export function cutListSheet({ plan, lengths, currency }: OrderSheetWish): Drawing {
+export function cutListSheet({
+  plan,
+  lengths,
+  currency,
+  number: orderNumber,
+}: OrderSheetWish): Drawing {
   const width = headings.length;
   const show = (length: CutLength): string => writeLength(inchesOf(length), lengths);
   const rows: DrawnRow[] = [
@@ -68,8 +73,8 @@ export function cutListSheet({ plan, lengths, currency }: OrderSheetWish): Drawi
     }
   }
   return {
-    name: "Cut list",
-    mark: { kind: "cut list", subject: "" },
+    name: orderNumber === null ? "Cut list" : `${orderNumber} cut list`,
+    mark: orderMark("cut list", orderNumber),
     columnWidths: headings.map((column) => column.width),
     rows,
     frozenRows: 3,
@@ -80,7 +85,7 @@ export function cutListSheet({ plan, lengths, currency }: OrderSheetWish): Drawi
     print: printSetup({
       orientation: "landscape",
       headingRow: 2,
-      subject: "",
+      subject: orderNumber ?? "",
       title: "Cut list",
       caution,
     }),

@@ -1,7 +1,7 @@
 /** What an order leaves over: stock on hand once all of it is received. */
 import type { Drawing } from "../workbook/drawing";
 import { headingRow, number, row, text, wordsRow } from "./cells";
-import { sizeCell, type OrderSheetWish } from "./orderWish";
+import { orderMark, orderSheetName, sizeCell, type OrderSheetWish } from "./orderWish";
 import { printSetup } from "./printSetup";
 
 const headings = [
@@ -12,11 +12,11 @@ const headings = [
 ] as const;
 
 export function leftOverSheet(wish: OrderSheetWish): Drawing {
-  const { plan, describe } = wish;
+  const { plan, describe, number: orderNumber } = wish;
   const heading = 2;
   return {
-    name: "Order left over",
-    mark: { kind: "left over", subject: "" },
+    name: orderSheetName(orderNumber, "left over"),
+    mark: orderMark("left over", orderNumber),
     columnWidths: headings.map((column) => column.width),
     rows: [
       wordsRow("Left over", "title", headings.length, { height: 26 }),
@@ -39,6 +39,11 @@ export function leftOverSheet(wish: OrderSheetWish): Drawing {
     frozenColumns: 1,
     tables: [],
     choices: [],
-    print: printSetup({ headingRow: heading, subject: "", title: "Left over", caution: "" }),
+    print: printSetup({
+      headingRow: heading,
+      subject: orderNumber ?? "",
+      title: "Left over",
+      caution: "",
+    }),
   };
 }

@@ -1,7 +1,7 @@
 /** From the count to what is bought, step by step, for every item and size. */
 import type { Drawing, DrawnRow } from "../workbook/drawing";
 import { bandRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
-import { notComplete, sizeCell, type OrderSheetWish } from "./orderWish";
+import { notComplete, orderMark, orderSheetName, sizeCell, type OrderSheetWish } from "./orderWish";
 import { printSetup } from "./printSetup";
 import { down } from "./reference";
 
@@ -25,7 +25,7 @@ const stepWords = {
 } as const;
 
 export function orderNeedsSheet(wish: OrderSheetWish): Drawing {
-  const { plan, complete } = wish;
+  const { plan, complete, number: orderNumber } = wish;
   const width = headings.length;
   const rows: DrawnRow[] = [
     wordsRow("Order needs: from the count to what is bought", "title", width, { height: 26 }),
@@ -63,8 +63,8 @@ export function orderNeedsSheet(wish: OrderSheetWish): Drawing {
     );
   }
   return {
-    name: "Order needs",
-    mark: { kind: "order needs", subject: "" },
+    name: orderSheetName(orderNumber, "needs"),
+    mark: orderMark("order needs", orderNumber),
     columnWidths: headings.map((column) => column.width),
     rows,
     frozenRows: heading + 1,
@@ -74,7 +74,7 @@ export function orderNeedsSheet(wish: OrderSheetWish): Drawing {
     print: printSetup({
       orientation: "landscape",
       headingRow: heading,
-      subject: "",
+      subject: orderNumber ?? "",
       title: "Order needs",
       caution: "",
     }),

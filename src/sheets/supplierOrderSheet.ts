@@ -1,16 +1,10 @@
 /** What one supplier is to send: our item, their pack, count, price and total, with live formulas. */
+import { cents } from "../core/base/units";
 import { majorUnits } from "../core/money/writeMoney";
-import type { OrderCharge } from "../core/purchasing/orderPlan";
+import type { OrderedCharge } from "../core/purchasing/orderRecord";
 import type { Drawing, DrawnRow } from "../workbook/drawing";
 import { bandRow, blankRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
-import {
-  dateCell,
-  jobsOf,
-  moneyCell,
-  notComplete,
-  sizeCell,
-  type OrderSheetWish,
-} from "./orderWish";
+import { dateCell, moneyCell, notComplete, supplierMark, type RecordedOrder } from "./orderWish";
 import { printSetup } from "./printSetup";
 import { at, down, rounded } from "./reference";
 
@@ -29,58 +23,63 @@ const headings = [
 
 const [packsColumn, priceColumn, totalColumn] = [4, 5, 6];
 
-export function supplierOrderSheet(charge: OrderCharge, wish: OrderSheetWish): Drawing {
-  const { plan, currency } = wish;
-  const { supplier } = charge;
+/**
+ * Drawn from the record alone, so that what is sent is what is on record. Packs and prices can be
+ * typed over only while the order is not kept.
+ */
+export function supplierOrderSheet(
+  { supplier, madeUp, freight }: OrderedCharge,
+  { contents, currency, number: orderNumber, stateWords }: RecordedOrder,
+): Drawing {
   const width = headings.length;
+  const title = orderNumber === null ? `Order: ${supplier}` : `Order ${orderNumber}: ${supplier}`;
   const above: DrawnRow[] = [
-    wordsRow(`Order: ${supplier}`, "title", width, { height: 26 }),
+    wordsRow(title, "title", width, { height: 26 }),
     wordsRow(
-      `For ${plan.jobs.map(({ job }) => job).join("; ")}. Amounts in ${currency.sign}. Draft until it is sent.`,
+      `For ${contents.jobs.map(({ job }) => job).join("; ")}. Amounts in ${currency.sign}. ${stateWords}.`,
       "subtitle",
       width,
     ),
-    ...(wish.complete ? [] : [wordsRow(notComplete, "stop", width)]),
+    ...(contents.complete ? [] : [wordsRow(notComplete, "stop", width)]),
     blankRow,
     headingRow(headings),
   ];
   const heading = above.length - 1;
-  const bought = plan.lines.flatMap((line) =>
-    line.packs.filter(({ offer }) => offer.supplier === supplier).map((packs) => ({ line, packs })),
-  );
+  const bought = contents.packs.filter((packs) => packs.supplier === supplier);
   const first = heading + 1;
   const last = heading + bought.length;
   const shipTo = (jobs: readonly string[]): string =>
     [
       ...new Set(
-        plan.jobs.flatMap(({ job, shipTo: place }) =>
+        contents.jobs.flatMap(({ job, shipTo: place }) =>
           jobs.includes(job) && place !== "" ? [place] : [],
         ),
       ),
     ].join("; ");
-  const lines = bought.map(({ line, packs }, index) => {
+  const look = orderNumber === null ? "input" : "body";
+  const lines = bought.map((packs, index) => {
     const place = first + index;
     return row(
-      text(line.item),
-      text(wish.describe(line.item)),
-      sizeCell(line, wish),
-      number(packs.offer.packSize, "count"),
-      number(packs.count, "count", { look: "input" }),
-      moneyCell(packs.offer.price, currency, { look: "input" }),
+      text(packs.item),
+      text(packs.words.description),
+      text(packs.words.size, { align: "right" }),
+      number(packs.packSize, "count"),
+      number(packs.count, "count", { look }),
+      moneyCell(packs.price, currency, { look }),
       formula(
         rounded(`${at(place, packsColumn)}*${at(place, priceColumn)}`, currency.digits),
         majorUnits(packs.cost, currency),
         "money",
       ),
-      dateCell(line.needBy),
-      dateCell(packs.deadline?.orderBy ?? null),
-      text(shipTo(jobsOf(line, plan))),
+      dateCell(packs.needBy),
+      dateCell(packs.orderBy),
+      text(shipTo(packs.jobs)),
     );
   });
-  const total = charge.goods + charge.madeUp + charge.freight;
+  const goods = bought.reduce((sum, { cost }) => sum + cost, 0);
   return {
-    name: `Order ${supplier}`,
-    mark: { kind: "order", subject: supplier },
+    name: orderNumber === null ? `Order ${supplier}` : `${orderNumber} ${supplier}`,
+    mark: supplierMark(supplier, orderNumber),
     columnWidths: headings.map((column) => column.width),
     rows: [
       ...above,
@@ -89,23 +88,23 @@ export function supplierOrderSheet(charge: OrderCharge, wish: OrderSheetWish): D
         0: text("Goods"),
         [totalColumn]: formula(
           `SUM(${down(totalColumn, first, last)})`,
-          majorUnits(charge.goods, currency),
+          majorUnits(cents(goods), currency),
           "money",
         ),
       }),
       bandRow("body", width, {
         0: text("Made up to the least order"),
-        [totalColumn]: moneyCell(charge.madeUp, currency),
+        [totalColumn]: moneyCell(madeUp, currency),
       }),
       bandRow("body", width, {
         0: text("Freight"),
-        [totalColumn]: moneyCell(charge.freight, currency),
+        [totalColumn]: moneyCell(freight, currency),
       }),
       bandRow("total", width, {
         0: text("Total"),
         [totalColumn]: formula(
           `SUM(${down(totalColumn, last + 1, last + 3)})`,
-          total / 10 ** currency.digits,
+          majorUnits(cents(goods + madeUp + freight), currency),
           "money",
         ),
       }),
@@ -118,7 +117,7 @@ export function supplierOrderSheet(charge: OrderCharge, wish: OrderSheetWish): D
       orientation: "landscape",
       headingRow: heading,
       subject: supplier,
-      title: "Order",
+      title: orderNumber === null ? "Order" : `Order ${orderNumber}`,
       caution: "",
     }),
   };

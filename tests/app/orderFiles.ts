@@ -13,13 +13,13 @@ export const doorOf = (job: string): TypedSheets[string] => [
 ];
 
 export async function countedFile(file: string, sheets: TypedSheets): Promise<CountedFile> {
-  const counted = await countFile({ file, workbook: workbookOf(sheets) });
+  const counted = await countFile({ file, workbook: workbookOf(sheets) }, 46_340);
   if (!counted.ok) throw new Error(counted.error.message);
   return counted.value;
 }
 
 export async function countedDemo(): Promise<CountedFile> {
-  const counted = await countFile({ file: "demo.xlsx", workbook: await demoWorkbook() });
+  const counted = await countFile({ file: "demo.xlsx", workbook: await demoWorkbook() }, 46_340);
   if (!counted.ok) throw new Error(counted.error.message);
   return counted.value;
 }

@@ -1,33 +1,82 @@
 /** The firm's books: its orders and the movements of its stock, which change together. */
 import { err, ok, type Result } from "../base/result";
 import { pieces } from "../base/units";
-import type { Standing } from "./orderInput";
+import { draftFault } from "./draftFault";
 import {
+  changeDraft,
+  draftOrder,
   markReceived,
   markSent,
   takenChange,
+  type OrderContents,
   type OrderFault,
   type OrderRecord,
   type OrderStep,
 } from "./orderRecord";
 import { openPromises } from "./promises";
 import { sizedKey } from "./sizedItem";
-import { addUp, piecesByKey, type JobPieces, type SizedPieces } from "./sizedPieces";
-import { addMovements, stockOnHand, type StockMovement } from "./stockMovements";
+import { piecesByKey } from "./sizedPieces";
+import { sentOrders, type OrderBooks } from "./standing";
+import { addMovements, stockOnHand } from "./stockMovements";
 
-export type OrderBooks = {
-  /** In the order in which they were made. */
-  readonly orders: readonly OrderRecord[];
-  readonly movements: readonly StockMovement[];
-};
+/** Adds a draft behind the others. @throws RangeError when its number has been used. */
+export function addDraft(
+  books: OrderBooks,
+  number: string,
+  contents: OrderContents,
+  day: number,
+): OrderBooks {
+  if (usedNumbers(books).includes(number)) throw new RangeError(`Number used: ${number}`);
+  const after = sentOrders(books).map((order) => order.number);
+  return { ...books, orders: [...books.orders, draftOrder(number, contents, day, after)] };
+}
 
-/** Marks a draft as sent: it is frozen, and what it takes off the shelf is taken. */
-export const sendOrder = (
+/** The draft with that number, worked out anew. */
+export const redraft = (
+  books: OrderBooks,
+  number: string,
+  contents: OrderContents,
+): Result<OrderBooks, OrderFault> =>
+  takeStep(books, number, (order) => {
+    const after = sentOrders(books).map((sent) => sent.number);
+    const changed = changeDraft(order, contents, after);
+    return changed.ok ? ok({ order: changed.value, changes: [] }) : changed;
+  });
+
+/** Takes a draft out; its number is never given again. */
+export function removeDraft(books: OrderBooks, number: string): Result<OrderBooks, OrderFault> {
+  const order = books.orders.find((each) => each.number === number);
+  if (order === undefined) return err(unknown(number));
+  if (order.state !== "draft") {
+    const message = `Order ${number} has been sent and stays in the book.`;
+    return err({ code: "order-is-frozen", number, message });
+  }
+  const orders = books.orders.filter((each) => each !== order);
+  return ok({ ...books, orders, removed: [...books.removed, number] });
+}
+
+/** Every number that has been given. */
+export const usedNumbers = ({ orders, removed }: OrderBooks): readonly string[] => [
+  ...orders.map(({ number }) => number),
+  ...removed,
+];
+
+/**
+ * Marks a draft as sent: it is frozen, and what it takes off the shelf is taken, with what it was
+ * promised and has come since. Error also where the books have moved on under the draft.
+ */
+export function sendOrder(
   books: OrderBooks,
   number: string,
   day: number,
   who: string,
-): Result<OrderBooks, OrderFault> => takeStep(books, number, (order) => markSent(order, day, who));
+): Result<OrderBooks, OrderFault> {
+  const order = books.orders.find((each) => each.number === number);
+  const fault = order?.state === "draft" ? draftFault(books, order) : null;
+  if (fault !== null) return err(fault);
+  const sent = takeStep(books, number, (draft) => markSent(draft, day, who));
+  return sent.ok ? ok(keepPromises(sent.value, day, who)) : sent;
+}
 
 /** Marks a sent order as received: what it leaves over is on the shelf, and promises are kept from it. */
 export function receiveOrder(
@@ -41,22 +90,28 @@ export function receiveOrder(
 }
 
 function takeStep(
-  { orders, movements }: OrderBooks,
+  books: OrderBooks,
   number: string,
   step: (order: OrderRecord) => Result<OrderStep, OrderFault>,
 ): Result<OrderBooks, OrderFault> {
+  const { orders, movements } = books;
   const at = orders.findIndex((order) => order.number === number);
   const order = orders[at];
-  if (order === undefined) {
-    return err({ code: "order-unknown", number, message: `There is no order ${number}.` });
-  }
+  if (order === undefined) return err(unknown(number));
   const taken = step(order);
   if (!taken.ok) return taken;
   return ok({
+    ...books,
     orders: orders.with(at, taken.value.order),
     movements: addMovements(movements, taken.value.changes),
   });
 }
+
+const unknown = (number: string): OrderFault => ({
+  code: "order-unknown",
+  number,
+  message: `There is no order ${number}.`,
+});
 
 /** Takes what orders were promised off the shelf as far as it is there, the earlier order first. */
 function keepPromises(books: OrderBooks, day: number, who: string): OrderBooks {
@@ -71,41 +126,3 @@ function keepPromises(books: OrderBooks, day: number, who: string): OrderBooks {
   });
   return { ...books, movements: addMovements(books.movements, changes) };
 }
-
-/**
- * What is free and what the jobs have. Drafts count for nothing. What a sent order brings for stock
- * is free on order until it is received, less what is promised of it; what has come and is promised
- * is not free on the shelf either.
- */
-export function standingOf({ orders, movements }: OrderBooks): Standing {
-  const sent = orders.filter(({ state }) => state === "sent");
-  const received = orders.filter(({ state }) => state === "received");
-  const coming = addUp(
-    sent.flatMap(({ packs, offcuts }) => [
-      ...packs.map(({ item, size, leftOver }) => ({ item, size, pieces: leftOver })),
-      ...offcuts,
-    ]),
-  );
-  const promised = piecesByKey(openPromises(orders, movements), sizedKey);
-  const comes = piecesByKey(coming, sizedKey);
-  return {
-    onOrder: less(coming, (key) => promised.get(key) ?? 0),
-    onHand: less(stockOnHand(movements), (key) =>
-      Math.max(0, (promised.get(key) ?? 0) - (comes.get(key) ?? 0)),
-    ),
-    supplied: coversOf(received),
-    orderedForJobs: coversOf(sent),
-  };
-}
-
-const coversOf = (orders: readonly OrderRecord[]): readonly JobPieces[] =>
-  orders.flatMap(({ covers }) => covers);
-
-const less = (
-  stock: readonly SizedPieces[],
-  takenOf: (key: string) => number,
-): readonly SizedPieces[] =>
-  stock.flatMap((each) => {
-    const left = Math.max(0, each.pieces - takenOf(sizedKey(each)));
-    return left === 0 ? [] : [{ ...each, pieces: pieces(left) }];
-  });

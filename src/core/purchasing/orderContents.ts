@@ -1,5 +1,5 @@
 /** An order plan -> what its record keeps. */
-import { cents, pieces } from "../base/units";
+import { pieces } from "../base/units";
 import { barsAmong, sizeOfBar } from "./bars";
 import type { CutPlan } from "./cutting/cutProblem";
 import { offcutsOf } from "./leftOver";
@@ -7,18 +7,31 @@ import type { Standing } from "./orderInput";
 import { addUp, type JobPieces, type SizedPieces } from "./sizedPieces";
 import type { OrderLine, OrderPlan } from "./orderPlan";
 import { isSameItem } from "./sizedItem";
-import type { OrderContents, OrderedPacks, TakenPieces } from "./orderRecord";
+import type { OrderContents, OrderedPacks, OrderedWords, TakenPieces } from "./orderRecord";
+import type { SizedItem } from "./sizedItem";
 
-/** `standing` is the one that the plan was made with. */
-export function orderContents(plan: OrderPlan, standing: Standing): OrderContents {
+/** What a record keeps besides the plan. */
+export type ContentsBasis = {
+  /** The one that the plan was made with. */
+  readonly standing: Standing;
+  readonly wordsOf: (sized: SizedItem) => OrderedWords;
+  readonly currency: string;
+  readonly complete: boolean;
+};
+
+export function orderContents(plan: OrderPlan, basis: ContentsBasis): OrderContents {
+  const { standing, currency, complete } = basis;
   const loose = plan.lines.filter((line) => line.kind === "loose");
   const bars = plan.cutPlans.map((cut) => usedBars(cut, standing));
   return {
     jobs: plan.jobs,
-    packs: plan.lines.flatMap(orderedPacks),
-    charges: plan.charges.flatMap(({ supplier, madeUp, freight }) =>
-      madeUp + freight === 0 ? [] : [{ supplier, cost: cents(madeUp + freight) }],
-    ),
+    packs: plan.lines.flatMap((line) => orderedPacks(line, plan, basis)),
+    charges: plan.charges.map(({ supplier, madeUp, freight, shares }) => ({
+      supplier,
+      madeUp,
+      freight,
+      shares,
+    })),
     covers: plan.lines.flatMap((line) => coversOf(line, plan.cutPlans)),
     fromShelf: [
       ...loose.flatMap((line) => takenLoose(line, "fromHand")),
@@ -30,23 +43,50 @@ export function orderContents(plan: OrderPlan, standing: Standing): OrderContent
     ],
     offcuts: addUp(plan.cutPlans.flatMap(offcutsOf)),
     total: plan.total,
+    currency,
+    complete,
   };
 }
 
 /** The last packs of a line hold what is left over of it. */
-function orderedPacks(line: OrderLine): readonly OrderedPacks[] {
+function orderedPacks(
+  line: OrderLine,
+  plan: OrderPlan,
+  { wordsOf }: ContentsBasis,
+): readonly OrderedPacks[] {
+  const jobs = jobsOf(line, plan);
   let left: number = line.leftOver;
   return line.packs
     .toReversed()
-    .map(({ offer, count, cost }): OrderedPacks => {
+    .map(({ offer, count, cost, shares, deadline }): OrderedPacks => {
       const own = Math.min(left, count * offer.packSize);
       left -= own;
       const { item, size, needBy } = line;
       const { supplier, packSize, price } = offer;
-      const leftOver = pieces(own);
-      return { item, size, supplier, packSize, count, price, cost, leftOver, needBy };
+      return {
+        item,
+        size,
+        words: wordsOf(line),
+        supplier,
+        packSize,
+        count,
+        price,
+        cost,
+        leftOver: pieces(own),
+        needBy,
+        orderBy: deadline?.orderBy ?? null,
+        jobs,
+        shares,
+      };
     })
     .reverse();
+}
+
+/** The jobs that a line gives something to; for bars, the jobs whose pieces are cut from them. */
+function jobsOf(line: OrderLine, plan: OrderPlan): readonly string[] {
+  if (line.kind !== "bar") return line.forJobs.map(({ job }) => job);
+  const sharing = new Set(line.shares.map(({ job }) => job));
+  return plan.jobs.map(({ job }) => job).filter((job) => sharing.has(job));
 }
 
 /** What each job gets of a line: from packs, shelf and orders; for cut lengths what the plan places. */

@@ -19,7 +19,16 @@ export type OrderPatternFault = {
   readonly message: string;
 };
 
-export const commonOrderPattern = "PO-{year}-{number:4}";
+/** `PO-{year}-{number:4}`: common practice, no source. */
+export const commonOrderPattern: OrderPattern = {
+  text: "PO-{year}-{number:4}",
+  parts: [
+    { kind: "text", text: "PO-" },
+    { kind: "year" },
+    { kind: "text", text: "-" },
+    { kind: "number", digits: 4 },
+  ],
+};
 
 /**
  * Reads a pattern. `{year}` is the year of the order in four digits, `{number}` counts orders, and

@@ -9,13 +9,18 @@ import type { Cents, Pieces } from "../base/units";
 import type { JobPieces, SizedPieces } from "./sizedPieces";
 import type { OrderJob } from "./orderInput";
 import type { SizedItem } from "./sizedItem";
+import type { Share } from "./shares";
 import type { StockChange } from "./stockMovements";
 
 export const orderStates = ["draft", "sent", "received"] as const;
 export type OrderState = (typeof orderStates)[number];
 
-/** Packs as they were ordered; prices are those of that day. */
+/** Item and size as they read on the order's sheets, whatever they are called later. */
+export type OrderedWords = { readonly description: string; readonly size: string };
+
+/** Packs as they were ordered; prices and words are those of that day. */
 export type OrderedPacks = SizedItem & {
+  readonly words: OrderedWords;
   readonly supplier: string;
   readonly packSize: Pieces;
   readonly count: number;
@@ -25,6 +30,20 @@ export type OrderedPacks = SizedItem & {
   readonly leftOver: Pieces;
   /** The earliest date of the jobs they are for. */
   readonly needBy: number | null;
+  /** The last day to order them; `null` where no job that needs them has a date. */
+  readonly orderBy: number | null;
+  /** Those that they are for; for bars, those whose pieces are cut from them. */
+  readonly jobs: readonly string[];
+  /** Add up to the cost. */
+  readonly shares: readonly Share[];
+};
+
+/** What a supplier adds to the goods, and whose cost that is. */
+export type OrderedCharge = {
+  readonly supplier: string;
+  readonly madeUp: Cents;
+  readonly freight: Cents;
+  readonly shares: readonly Share[];
 };
 
 /** What is taken from stock for a job; `job` is `null` for bars that several share. */
@@ -34,8 +53,8 @@ export type TakenPieces = SizedPieces & { readonly job: string | null };
 export type OrderContents = {
   readonly jobs: readonly OrderJob[];
   readonly packs: readonly OrderedPacks[];
-  /** What suppliers add to their goods. */
-  readonly charges: readonly { readonly supplier: string; readonly cost: Cents }[];
+  /** One for each supplier, in the order of their sheets. */
+  readonly charges: readonly OrderedCharge[];
   /** What it gives to each job, by what the job counts: loose pieces, and lengths that are cut. */
   readonly covers: readonly JobPieces[];
   /** Taken off the shelf when it is sent. */
@@ -45,19 +64,34 @@ export type OrderContents = {
   /** Kept for stock when it is received. */
   readonly offcuts: readonly SizedPieces[];
   readonly total: Cents;
+  /** ISO 4217 code of the currency of all of it. */
+  readonly currency: string;
+  /** Whether everything that the jobs needed was on it. */
+  readonly complete: boolean;
 };
 
 export type OrderRecord = OrderContents & {
   readonly number: string;
   readonly state: OrderState;
+  /** The orders that had been sent when it was worked out, and that it reckons with. */
+  readonly after: readonly string[];
   /** Date serials; `null` while it has not come to that. */
   readonly made: number;
   readonly sent: number | null;
   readonly received: number | null;
 };
 
+export const orderFaultCodes = [
+  "order-unknown",
+  "order-is-frozen",
+  "order-not-sent",
+  "order-is-received",
+  "shelf-is-short",
+  "covered-since",
+] as const;
+
 export type OrderFault = {
-  readonly code: "order-is-frozen" | "order-not-sent" | "order-is-received" | "order-unknown";
+  readonly code: (typeof orderFaultCodes)[number];
   readonly number: string;
   readonly message: string;
 };
@@ -68,10 +102,16 @@ export type OrderStep = {
   readonly changes: readonly StockChange[];
 };
 
-export const draftOrder = (number: string, contents: OrderContents, day: number): OrderRecord => ({
+export const draftOrder = (
+  number: string,
+  contents: OrderContents,
+  day: number,
+  after: readonly string[],
+): OrderRecord => ({
   ...contents,
   number,
   state: "draft",
+  after,
   made: day,
   sent: null,
   received: null,
@@ -81,12 +121,13 @@ export const draftOrder = (number: string, contents: OrderContents, day: number)
 export function changeDraft(
   order: OrderRecord,
   contents: OrderContents,
+  after: readonly string[],
 ): Result<OrderRecord, OrderFault> {
   if (order.state !== "draft") {
     const message = `Order ${order.number} is sent and stays as it is. Make another for the difference.`;
     return err({ code: "order-is-frozen", number: order.number, message });
   }
-  return ok({ ...order, ...contents });
+  return ok({ ...order, ...contents, after });
 }
 
 /** Freezes the draft and takes what it needs off the shelf. */

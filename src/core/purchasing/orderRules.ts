@@ -7,6 +7,7 @@ import { readYesNo } from "../openings/yesNo";
 import { cutLength, cutLengthOf, type CutLength } from "./cutting/cutLength";
 import type { SawRules } from "./cutting/cutProblem";
 import { numberOf, readSize, textOf } from "./offerCells";
+import { commonOrderPattern, readOrderPattern, type OrderPattern } from "./orderNumber";
 import type { Checked, OrderRuleColumn } from "./purchasingRows";
 import { sparesBases, type SparesBasis } from "./spares";
 
@@ -20,6 +21,8 @@ export type OrderRules = {
   readonly saw: SawRules;
   /** Date serials. */
   readonly holidays: readonly number[];
+  /** How orders are numbered. */
+  readonly numbers: OrderPattern;
 };
 
 /** The rules in the order they are written. The starting values are common practice, no source. */
@@ -62,6 +65,12 @@ export const orderRuleRows = [
     says: "What is left of a bar is kept from this length up.",
   },
   {
+    key: "numbers",
+    label: "Order number",
+    starter: commonOrderPattern.text,
+    says: "How kept orders are numbered: {year} is the year, {number:4} counts in at least four digits.",
+  },
+  {
     key: "holiday",
     label: "Holiday",
     starter: "",
@@ -93,6 +102,7 @@ const starterRules: OrderRules = {
     shortestOffcut: cutLength(195_072),
   },
   holidays: [],
+  numbers: commonOrderPattern,
 };
 
 /** A rule that is blank or not there has its starting value; one that cannot be read is reported. */
@@ -136,6 +146,12 @@ export function checkOrderRules(
       case "leaveOutLate": {
         const answer = readYesNo(value.value);
         if (typeof answer === "boolean") read.leaveOutLate = answer;
+        else wrong();
+        break;
+      }
+      case "numbers": {
+        const pattern = readOrderPattern(textOf(value));
+        if (pattern.ok) read.numbers = pattern.value;
         else wrong();
         break;
       }

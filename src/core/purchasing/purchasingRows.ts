@@ -32,11 +32,18 @@ export const purchasingFindings = {
 
 export type Checked<Value> = { readonly value: Value; readonly findings: readonly Finding[] };
 
+/** What a stock sheet says. */
+type CheckedStock = {
+  readonly onOrder: readonly SizedPieces[];
+  /** What was counted on the shelf, zeros too; of two rows for one thing each. */
+  readonly counted: readonly SizedPieces[];
+};
+
 /** Free stock. A count that cannot be read is no stock: rather bought than counted on. */
 export function checkStock(
   rows: readonly Row<StockColumn>[],
   unit: LengthUnit,
-): Checked<{ readonly onHand: readonly SizedPieces[]; readonly onOrder: readonly SizedPieces[] }> {
+): Checked<CheckedStock> {
   const findings: Finding[] = [];
   const report: Report = (finding) => findings.push(finding);
   const sized = rows.flatMap((row) => {
@@ -50,13 +57,22 @@ export function checkStock(
       report(makeFinding(purchasingFindings, "stock-not-whole", details));
       return pieces(0);
     };
-    return [{ item, size, onHand: count(row.onHand), onOrder: count(row.onOrder) }];
+    const isCounted = row.onHand !== undefined && !isBlank(row.onHand.value);
+    const onHand = count(row.onHand);
+    const isRead = isCounted && numberOf(row.onHand) === onHand;
+    return [{ item, size, onHand: isRead ? onHand : null, onOrder: count(row.onOrder) }];
   });
-  const having = (key: "onHand" | "onOrder"): readonly SizedPieces[] =>
-    sized.flatMap(({ item, size, [key]: count }) =>
-      count === 0 ? [] : [{ item, size, pieces: count }],
-    );
-  return { value: { onHand: having("onHand"), onOrder: having("onOrder") }, findings };
+  return {
+    value: {
+      counted: sized.flatMap(({ item, size, onHand }) =>
+        onHand === null ? [] : [{ item, size, pieces: onHand }],
+      ),
+      onOrder: sized.flatMap(({ item, size, onOrder }) =>
+        onOrder === 0 ? [] : [{ item, size, pieces: onOrder }],
+      ),
+    },
+    findings,
+  };
 }
 
 /** By `jobKey`. The first row of a job counts. */

@@ -34,7 +34,7 @@ async function run(words: readonly string[]): Promise<Result<Answer, string>> {
     const workbook = readWorkbookFile(path);
     if (!workbook.ok) return workbook;
     const file = nameOf(path, wanted.paths);
-    const counted = await countFile({ file, workbook: workbook.value }, others.value);
+    const counted = await countFile({ file, workbook: workbook.value }, wanted.today, others.value);
     if (!counted.ok) return err(`${path}: ${counted.error.message}`);
     workbooks.push(workbook.value);
     files.push(counted.value);

@@ -14,10 +14,10 @@ const patternOf = (text: string): OrderPattern => {
 
 describe("the next order number", () => {
   test.each([
-    [commonOrderPattern, [], "PO-2026-0001"],
-    [commonOrderPattern, ["PO-2026-0001", "PO-2026-0007"], "PO-2026-0008"],
-    [commonOrderPattern, ["PO-2025-0012", "X-2026-0040", "PO-2026-12x"], "PO-2026-0001"],
-    [commonOrderPattern, ["PO-2026-9999"], "PO-2026-10000"],
+    [commonOrderPattern.text, [], "PO-2026-0001"],
+    [commonOrderPattern.text, ["PO-2026-0001", "PO-2026-0007"], "PO-2026-0008"],
+    [commonOrderPattern.text, ["PO-2025-0012", "X-2026-0040", "PO-2026-12x"], "PO-2026-0001"],
+    [commonOrderPattern.text, ["PO-2026-9999"], "PO-2026-10000"],
     ["{number}", ["9", " 10 "], "11"],
     ["A.{number:3}/{year}", ["A.004/2026", "Ax009/2026"], "A.005/2026"],
     ["({year}) {number:2}+", ["(2026) 03+"], "(2026) 04+"],

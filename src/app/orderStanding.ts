@@ -1,0 +1,92 @@
+/** What the order book of the workbooks says is there for the chosen jobs. */
+import { makeFinding, type Finding, type FindingTable } from "../core/base/finding";
+import type { Standing } from "../core/purchasing/orderInput";
+import type { JobPieces, SizedPieces } from "../core/purchasing/sizedPieces";
+import { sentOrders, standingOf } from "../core/purchasing/standing";
+import { jobKey } from "../core/takeoff/takeOff";
+import type { ChosenJob } from "./chooseJobs";
+import type { CountedFile } from "./countFile";
+import { withCounts, type OrderBook } from "./orderBook";
+
+export const orderStandingFindings = {
+  "book-in-two-files": {
+    level: "warn",
+    says: "{found} keeps an order book too, with {count} orders; that of {first} is used, and what is ordered there is not reckoned in.",
+    todo: "Keep all orders in one workbook, and name it first.",
+  },
+  "ordered-job-unsure": {
+    level: "stop",
+    says: "Orders were kept for {found}, and two workbooks have a job of that name: what was ordered is taken off for neither.",
+    todo: "Order for one of them at a time, or give one of the jobs another name.",
+  },
+} as const satisfies FindingTable;
+
+type BookInUse = {
+  /** The first workbook that keeps an order book; the first of all where none does. */
+  readonly holder: CountedFile;
+  readonly book: OrderBook;
+  readonly standing: Standing;
+  readonly findings: readonly Finding[];
+};
+
+/** `counted` is what the stock sheet in use says; `first` the first of the workbooks. */
+export function bookInUse(
+  [first, ...others]: readonly [CountedFile, ...(readonly CountedFile[])],
+  chosen: readonly ChosenJob[],
+  counted: readonly SizedPieces[],
+  today: number,
+): BookInUse {
+  const keeping = [first, ...others].filter(({ book }) => book.kept.kind !== "none");
+  const holder = keeping[0] ?? first;
+  const book = withCounts(holder.book, counted, today);
+  const standing = standingOf(book.books);
+  const { nameOf, unsure } = jobNames(chosen);
+  const named = (all: readonly JobPieces[]): readonly JobPieces[] =>
+    all.map((each) => ({ ...each, job: nameOf(each.job) }));
+  const ordered = new Set(
+    sentOrders(book.books).flatMap(({ jobs }) => jobs.map(({ job }) => jobKey(job))),
+  );
+  return {
+    holder,
+    book,
+    standing: {
+      ...standing,
+      supplied: named(standing.supplied),
+      orderedForJobs: named(standing.orderedForJobs),
+    },
+    findings: [
+      ...keeping
+        .filter((each) => each !== holder)
+        .map(({ file, book: other }) =>
+          makeFinding(orderStandingFindings, "book-in-two-files", {
+            found: file,
+            values: { count: other.books.orders.length, first: holder.file },
+          }),
+        ),
+      ...unsure
+        .filter((job) => ordered.has(jobKey(job)))
+        .map((job) =>
+          makeFinding(orderStandingFindings, "ordered-job-unsure", { found: job, job }),
+        ),
+    ],
+  };
+}
+
+/**
+ * The name that a kept order's job has on this order. It was kept by its own name, or with its
+ * workbook where two had the same.
+ */
+function jobNames(chosen: readonly ChosenJob[]): {
+  readonly nameOf: (kept: string) => string;
+  /** Names that two of the chosen jobs have. */
+  readonly unsure: readonly string[];
+} {
+  const names = new Map<string, string>();
+  const twice = new Map<string, string>();
+  for (const { name, estimate, file } of chosen) {
+    names.set(jobKey(`${estimate.job} (${file.file})`), name);
+    names.set(jobKey(name), name);
+    if (jobKey(name) !== jobKey(estimate.job)) twice.set(jobKey(estimate.job), estimate.job);
+  }
+  return { nameOf: (kept) => names.get(jobKey(kept)) ?? kept, unsure: [...twice.values()] };
+}
