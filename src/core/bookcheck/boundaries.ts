@@ -7,6 +7,7 @@
  * trying finds that no profile told is narrowed down by halving. So no boundary is ever listed that is
  * none, and where all profiles are clear none is missing.
  */
+import { between, finish, type Steps } from "../base/steps";
 import type { FormulaValue } from "../formulas/value";
 import type { KitBook, OpeningType, RowSource } from "../kitbook/kitBook";
 import type { Opening } from "../openings/opening";
@@ -60,8 +61,12 @@ export type BoundaryTable = {
   readonly isProven: boolean;
 };
 
+/** All at once. @throws RangeError when the book has no such field. */
+export const boundaryTable = (question: BoundaryQuestion): BoundaryTable =>
+  finish(boundariesInSteps(question));
+
 /** @throws RangeError when the book has no such field. */
-export function boundaryTable(question: BoundaryQuestion): BoundaryTable {
+export function* boundariesInSteps(question: BoundaryQuestion): Steps<BoundaryTable> {
   const { book, type, opening, field, domain, show } = question;
   const slot = book.fields.findIndex(({ name }) => name === field);
   if (slot < 0) throw new RangeError(`The book has no field ${field}`);
@@ -74,8 +79,10 @@ export function boundaryTable(question: BoundaryQuestion): BoundaryTable {
     );
   const given = outcomesAt([(domain.from + domain.to) / 2]).take;
   const values = given.columns.map((column): FormulaValue => column[0] ?? null);
-  const { cuts, unclear } = candidateCuts({ book, type, values, slot, domain });
-  const all = [...cuts, ...hiddenCuts(cuts, unclear, domain, outcomesAt)];
+  const asked = { book, type, values, slot, domain };
+  const { cuts, unclear } = yield* between(0, 0.6, candidateCuts(asked));
+  const hidden = yield* between(0.6, 0.9, hiddenCuts(cuts, unclear, domain, outcomesAt));
+  const all = [...cuts, ...hidden];
   const around = triples(
     all.toSorted((one, other) => one - other),
     domain,
@@ -184,12 +191,12 @@ function limitChanges(states: Sides<OpeningState>): Boundary["limits"] {
 const triesInUnclear = 4096;
 
 /** Boundaries that no profile told, found by trying between the cuts and narrowed down. */
-function hiddenCuts(
+function* hiddenCuts(
   cuts: readonly number[],
   unclear: readonly Domain[],
   domain: Domain,
   outcomesAt: (points: readonly number[]) => RowOutcomes,
-): readonly number[] {
+): Steps<readonly number[]> {
   const gaps = [...cuts, domain.to].map((to, index) => ({
     from: cuts[index - 1] ?? domain.from,
     to,
@@ -199,13 +206,14 @@ function hiddenCuts(
     ...unclear.map((gap) => ({ gap, tries: triesInUnclear })),
   ];
   const found: number[] = [];
-  for (const { gap, tries } of spans) {
+  for (const [index, { gap, tries }] of spans.entries()) {
+    yield index / spans.length;
     const step = (gap.to - gap.from) / (tries + 1);
-    const points = Array.from({ length: tries }, (_, index) => gap.from + (index + 1) * step);
+    const points = Array.from({ length: tries }, (_, point) => gap.from + (point + 1) * step);
     const outcomes = outcomesAt(points);
     const keys = points.map((_, row) => stateKey(outcomes, row));
-    for (const [index, key] of keys.entries()) {
-      const [from, to, next] = [points[index], points[index + 1], keys[index + 1]];
+    for (const [point, key] of keys.entries()) {
+      const [from, to, next] = [points[point], points[point + 1], keys[point + 1]];
       if (from === undefined || to === undefined || next === undefined || key === next) continue;
       const isCut = cuts.some((cut) => cut > from && cut < to);
       if (!isCut) found.push(halved({ from, to }, key, outcomesAt));

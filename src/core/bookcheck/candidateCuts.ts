@@ -1,10 +1,11 @@
 /** The points of one field at which a row of the book may change what it does, from its formulas alone. */
+import type { Steps } from "../base/steps";
 import { showSame } from "../formulas/rounding";
 import type { FormulaValue } from "../formulas/value";
-import type { KitBook, OpeningType } from "../kitbook/kitBook";
+import type { CompiledPart, KitBook, OpeningType } from "../kitbook/kitBook";
 import { sizeFormulasOf } from "../takeoff/partColumn";
 import type { Domain, Profile } from "./profile/profile";
-import { typeProfiles } from "./profile/typeProfile";
+import { typeProfiles, type TypeProfiles } from "./profile/typeProfile";
 
 export type CandidateCuts = {
   readonly cuts: readonly number[];
@@ -21,25 +22,39 @@ export type CutQuestion = {
   readonly domain: Domain;
 };
 
-export function candidateCuts({ book, type, values, slot, domain }: CutQuestion): CandidateCuts {
+/** A row of the book a step. */
+export function* candidateCuts({
+  book,
+  type,
+  values,
+  slot,
+  domain,
+}: CutQuestion): Steps<CandidateCuts> {
   const profiles = typeProfiles(book, type, values, slot, domain);
-  const told = [
-    ...type.limits.map(({ when }) => profiles.of(when)),
-    ...type.parts.flatMap((part) => {
-      const when = part.when === null ? null : profiles.of(part.when);
-      if (when !== null && isNever(when)) return [when];
-      return [
-        ...(when === null ? [] : [when]),
-        profiles.ofCount(part.quantity),
-        ...(part.item.kind === "formula" ? [profiles.of(part.item.formula)] : []),
-        ...sizeFormulasOf(part).map(profiles.isAboveZero),
-      ];
-    }),
+  const rows: readonly (() => readonly Profile[])[] = [
+    ...type.limits.map(({ when }) => () => [profiles.of(when)]),
+    ...type.parts.map((part) => () => partProfiles(part, profiles)),
   ];
+  const told: Profile[] = [];
+  for (const [index, profilesOf] of rows.entries()) {
+    yield index / rows.length;
+    told.push(...profilesOf());
+  }
   return {
     cuts: together(told.flatMap(({ cuts }) => cuts)),
     unclear: joined(told.flatMap((profile) => unclearIn(profile, domain))),
   };
+}
+
+function partProfiles(part: CompiledPart, profiles: TypeProfiles): readonly Profile[] {
+  const when = part.when === null ? null : profiles.of(part.when);
+  if (when !== null && isNever(when)) return [when];
+  return [
+    ...(when === null ? [] : [when]),
+    profiles.ofCount(part.quantity),
+    ...(part.item.kind === "formula" ? [profiles.of(part.item.formula)] : []),
+    ...sizeFormulasOf(part).map(profiles.isAboveZero),
+  ];
 }
 
 const isNever = ({ cuts, between: [only] }: Profile): boolean =>

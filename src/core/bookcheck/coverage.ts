@@ -35,7 +35,7 @@ export type CoverageQuestion = {
 /** Everything at once. */
 export const coverageOf = (question: CoverageQuestion): Coverage => finish(coverInSteps(question));
 
-/** An opening type a step. */
+/** A chart of an opening type, or some openings tried, a step. */
 export function* coverInSteps({
   book,
   items,
@@ -45,9 +45,13 @@ export function* coverInSteps({
 }: CoverageQuestion): Steps<Coverage> {
   const uses = chartUses(book);
   const gaps: ChartGap[] = [];
+  const madeUp = new Map<OpeningType, Opening>();
   for (const [index, use] of uses.entries()) {
     yield (0.5 * index) / uses.length;
-    const opening = openings?.get(use.type.name) ?? countedOpening(book, use.type);
+    const opening =
+      openings?.get(use.type.name) ?? madeUp.get(use.type) ?? countedOpening(book, use.type);
+    madeUp.set(use.type, opening);
+    yield (0.5 * index) / uses.length;
     gaps.push(...chartGaps(book, use, opening, show, further));
   }
   const idle = yield* between(0.5, 1, findIdleRows(book));

@@ -33,18 +33,19 @@ type Told = {
   tries: number;
 };
 
-/** Parts that no opening needs and limits that never speak, in the book's order; an opening type a step. */
+/** Parts that no opening needs and limits that never speak, in the book's order. */
 export function* findIdleRows(book: KitBook): Steps<readonly IdleRow[]> {
   const rows = new Map<string, Told>();
   for (const [index, type] of book.types.entries()) {
-    yield index / book.types.length;
-    for (const { source, what, seen, row } of rowsOf(book, type)) {
+    const done = index / book.types.length;
+    for (const { source, what, seen, row } of yield* triedRows(book, type, done)) {
       const key = `${source.section} ${source.number}`;
       const told = rows.get(key) ?? { source, what, types: [], reach: "never", tries: 0 };
       rows.set(key, told);
       told.types.push(type.name);
       told.tries += triesForEachType;
       if (told.reach === "can") continue;
+      if (!seen) yield done;
       const reach = seen ? "can" : reachOfRow(book, type, row);
       // A row for several types is idle only where it is in all of them.
       if (reach !== "never") told.reach = reach;
@@ -62,23 +63,36 @@ type TriedRow = {
   readonly row: CompiledPart | CompiledLimit;
 };
 
-function rowsOf(book: KitBook, type: OpeningType): readonly TriedRow[] {
+/** Openings tried in one step. */
+const triesAtOnce = 100;
+
+function* triedRows(book: KitBook, type: OpeningType, done: number): Steps<readonly TriedRow[]> {
   const openings = probeOpenings(book, type, triesForEachType);
-  const outcomes = rowOutcomes(book, type, openings, () => "");
-  const isSeen = (does: (row: number) => boolean): boolean => openings.some((_, row) => does(row));
+  const seen = new Set<CompiledPart | CompiledLimit>();
+  for (let start = 0; start < openings.length; start += triesAtOnce) {
+    yield done;
+    const tried = openings.slice(start, start + triesAtOnce);
+    const outcomes = rowOutcomes(book, type, tried, () => "");
+    const isSeen = (does: (row: number) => boolean): boolean => tried.some((_, row) => does(row));
+    for (const { column } of outcomes.parts) {
+      if (isSeen((row) => eachAt(column, row) > 0)) seen.add(column.part);
+    }
+    for (const limit of outcomes.limits) {
+      if (isSeen((row) => speaksAt(limit, row))) seen.add(limit.limit);
+    }
+  }
   return [
-    ...outcomes.parts.map(({ column }) => ({
-      source: column.part.source,
-      what:
-        column.part.item.kind === "code" ? column.part.item.code : column.part.item.formula.text,
-      seen: isSeen((row) => eachAt(column, row) > 0),
-      row: column.part,
+    ...type.parts.map((part) => ({
+      source: part.source,
+      what: part.item.kind === "code" ? part.item.code : part.item.formula.text,
+      seen: seen.has(part),
+      row: part,
     })),
-    ...outcomes.limits.map((limit) => ({
-      source: limit.limit.source,
-      what: limit.limit.when.text,
-      seen: isSeen((row) => speaksAt(limit, row)),
-      row: limit.limit,
+    ...type.limits.map((limit) => ({
+      source: limit.source,
+      what: limit.when.text,
+      seen: seen.has(limit),
+      row: limit,
     })),
   ];
 }
