@@ -41,6 +41,8 @@ export type Inputs = {
   readonly scheduleSources: readonly Source[];
   readonly kitBook: KitBookRows;
   readonly hasOwnKitBook: boolean;
+  /** Of the workbook's own kit book, from 1; 0 where it has none. */
+  readonly kitBookEdition: number;
   readonly items: readonly ItemRow[];
   readonly hasOwnItems: boolean;
   /** Whether the items stand on a sheet of this workbook, where live prices can point. */
@@ -111,6 +113,7 @@ export function gatherInputs(
     scheduleSources: chosen.map(({ source }) => source),
     kitBook: kitBook?.rows ?? starterKitBook,
     hasOwnKitBook: kitBook !== null,
+    kitBookEdition: kitBook?.edition ?? 0,
     items: items ?? starterItems,
     hasOwnItems: items !== null,
     hasItemsSheet: items !== null && others.items === undefined,

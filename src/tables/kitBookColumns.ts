@@ -92,16 +92,31 @@ export function tellsSection(section: KitBookSection, found: ReadonlySet<KitBook
   return all.every((key) => found.has(key)) && oneOf.some((key) => found.has(key));
 }
 
+export type SectionTitle = {
+  readonly section: KitBookSection;
+  readonly namesBook: boolean;
+  /** As in `Kit book parts, edition 2`; `null` where none is named. */
+  readonly edition: number | null;
+};
+
 /** What a title or a sheet's name says: `Kit book parts` is the parts, and names the kit book. */
-export function readSectionTitle(
-  text: string,
-): { readonly section: KitBookSection; readonly namesBook: boolean } | null {
+export function readSectionTitle(text: string): SectionTitle | null {
+  const edition = /\bedition\s+(\d{1,6})\b/i.exec(text);
   const words = text
-    .trim()
+    .replace(edition?.[0] ?? "", "")
     .toLowerCase()
     .replace(/[^\p{L}]+/gu, " ")
     .trim();
   const match = /^(?:starter )?(kit ?book )?(sizes|parts|limits|charts)$/.exec(words);
   const section = kitBookSections.find((known) => known === match?.[2]);
-  return section === undefined ? null : { section, namesBook: match?.[1] !== undefined };
+  if (section === undefined) return null;
+  return {
+    section,
+    namesBook: match?.[1] !== undefined,
+    edition: edition === null ? null : Number(edition[1]),
+  };
 }
+
+/** The title that `readSectionTitle` reads; the first edition is not named. */
+export const sectionTitle = (section: KitBookSection, edition: number): string =>
+  edition === 1 ? `Kit book ${section}` : `Kit book ${section}, edition ${edition}`;

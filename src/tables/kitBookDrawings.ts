@@ -15,7 +15,7 @@ import {
 } from "../core/kitbook/rows";
 import { sizeUnits } from "../core/kitbook/sizeUnit";
 import type { CellDress, Choice, DrawnCell, DrawnRow, Drawing } from "../workbook/drawing";
-import { kitBookColumns, type KitBookColumn } from "./kitBookColumns";
+import { kitBookColumns, sectionTitle, type KitBookColumn } from "./kitBookColumns";
 
 const sectionNotes: Readonly<Record<KitBookSection, string>> = {
   sizes:
@@ -74,16 +74,19 @@ const rowsToAdd = 200;
 
 const headingRow = 2;
 
-/** The sheets `Kit book sizes`, `Kit book parts`, `Kit book limits` and `Kit book charts`. */
-export const kitBookDrawings = (rows: KitBookRows): readonly Drawing[] =>
-  kitBookSections.map((section) => drawSection(section, rows[section]));
+/**
+ * The sheets `Kit book sizes`, `Kit book parts`, `Kit book limits` and `Kit book charts`; of a later
+ * edition, `Kit book sizes, edition 2` and so on, always all four.
+ */
+export const kitBookDrawings = (rows: KitBookRows, edition = 1): readonly Drawing[] =>
+  kitBookSections.map((section) => drawSection(section, rows[section], edition));
 
 type TypedRow = Readonly<Partial<Record<KitBookColumn, TypedCell>>>;
 
-function drawSection(section: KitBookSection, rows: readonly TypedRow[]): Drawing {
+function drawSection(section: KitBookSection, rows: readonly TypedRow[], edition: number): Drawing {
   const rules = kitBookColumns[section];
   const keys: readonly KitBookColumn[] = sectionColumns[section];
-  const name = `Kit book ${section}`;
+  const name = sectionTitle(section, edition);
   const firstRow = headingRow + 1;
   // A table needs a row; an empty section gets a blank one to type into.
   const lastRow = headingRow + Math.max(1, rows.length);
@@ -105,7 +108,7 @@ function drawSection(section: KitBookSection, rows: readonly TypedRow[]): Drawin
     frozenColumns: 0,
     tables: [
       {
-        name: `KitBook_${section}`,
+        name: edition === 1 ? `KitBook_${section}` : `KitBook_${section}_${edition}`,
         headingRow,
         lastRow,
         firstColumn: 0,

@@ -13,6 +13,7 @@ import {
   readSectionTitle,
   tellsSection,
   type KitBookColumn,
+  type SectionTitle,
 } from "./kitBookColumns";
 
 /** A kit book that is there begins within so many rows of its sheet. */
@@ -30,16 +31,34 @@ export type KitBookPart = {
   /** `null` where a title announces a section and no headings follow. */
   headings: SectionHeadings | null;
   readonly rows: number[];
+  /** Whether its title, or the name of its sheet, says that it is of a kit book. */
+  readonly isNamed: boolean;
+  /** The edition that its title names, else the name of its sheet; `null` where neither does. */
+  readonly edition: number | null;
 };
 
 /** The sections of a kit book in a block, each with its headings and the rows below that hold anything. */
 export function kitBookParts(block: Block): readonly KitBookPart[] {
   const parts: KitBookPart[] = [];
   const sheetTitle = readSectionTitle(block.sheet);
+  const begin = (
+    section: KitBookSection,
+    titleRow: number,
+    headings: SectionHeadings | null,
+    title: SectionTitle | null,
+  ): KitBookPart => {
+    const ofSheet = sheetTitle?.section === section ? sheetTitle : null;
+    return {
+      section,
+      titleRow,
+      headings,
+      rows: [],
+      isNamed: title?.namesBook === true || ofSheet?.namesBook === true,
+      edition: title?.edition ?? ofSheet?.edition ?? null,
+    };
+  };
   let part: KitBookPart | null =
-    sheetTitle?.namesBook === true
-      ? { section: sheetTitle.section, titleRow: 0, headings: null, rows: [] }
-      : null;
+    sheetTitle?.namesBook === true ? begin(sheetTitle.section, 0, null, null) : null;
   // A title without "kit book" may stand above anything: it counts once its headings are there.
   let isSure = part !== null;
   const close = (): void => {
@@ -53,9 +72,12 @@ export function kitBookParts(block: Block): readonly KitBookPart[] {
     const title = titleOf(cells);
     if (title !== null) {
       const isSheetTitle = part?.headings === null && part.section === title.section;
-      if (!isSheetTitle) {
+      if (isSheetTitle) {
+        // The sheet may have another name by now than its title.
+        part = begin(title.section, part?.titleRow ?? 0, null, title);
+      } else {
         close();
-        part = { section: title.section, titleRow: index, headings: null, rows: [] };
+        part = begin(title.section, index, null, title);
         isSure = title.namesBook;
       }
       continue;
@@ -68,7 +90,7 @@ export function kitBookParts(block: Block): readonly KitBookPart[] {
         part.headings ??= { row: index, columns };
       } else {
         close();
-        part = { section, titleRow: index, headings: { row: index, columns }, rows: [] };
+        part = begin(section, index, { row: index, columns }, null);
       }
       continue;
     }
@@ -80,7 +102,7 @@ export function kitBookParts(block: Block): readonly KitBookPart[] {
 }
 
 /** A row that holds a section's title and nothing else. */
-function titleOf(cells: readonly CellValue[]): ReturnType<typeof readSectionTitle> {
+function titleOf(cells: readonly CellValue[]): SectionTitle | null {
   const filled = cells.filter((value) => !isBlank(value));
   const [only] = filled;
   return filled.length === 1 && typeof only === "string" ? readSectionTitle(only) : null;

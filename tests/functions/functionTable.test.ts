@@ -16,6 +16,7 @@ const counter = openingCounter(
     scheduleSources: [],
     kitBook: starterKitBook,
     hasOwnKitBook: false,
+    kitBookEdition: 0,
     items: starterItems,
     hasOwnItems: false,
     hasItemsSheet: false,

@@ -3,7 +3,8 @@
  *
  * A cell becomes a number only where the number, written plainly, is the very text that stands
  * there: `84`, `-2.5`, `0.75`. So `007`, `1E5`, `12.50`, `+5`, `1,200` and `7-0` stay text, and a mark
- * never changes. Readers of amounts take such texts for what they say.
+ * never changes. Readers of amounts take such texts for what they say. An apostrophe before what a
+ * spreadsheet would make a formula of (`'=A1`, `'-x`) only keeps it from that, and is taken off.
  */
 import type { CellValue } from "../../core/base/cell";
 
@@ -23,6 +24,7 @@ export const isText = (bytes: Uint8Array): boolean =>
 
 function cellValue(text: string): CellValue {
   if (text === "") return null;
+  if (/^'+[=+@\t\r-]/.test(text)) return text.slice(1);
   if (!/^-?\d{1,15}(?:\.\d{1,15})?$/.test(text)) return text;
   const number = Number(text);
   return String(number) === text ? number : text;

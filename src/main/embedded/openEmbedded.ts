@@ -9,7 +9,7 @@ import { gridFunctions } from "./gridFunctions";
 import { keepWhileChanging, openKeptWorkbook, type Keeping } from "./keepWork";
 import { buildPage, type PageParts } from "./pageParts";
 import { mountEmbeddedPane } from "./pane";
-import type { LoadFiles } from "./workbookFiles";
+import type { LoadFiles } from "../../workbook/files";
 import "./embedded.css";
 
 /** Builds the page in `body`, which is empty, and opens what was kept or else the first workbook. */

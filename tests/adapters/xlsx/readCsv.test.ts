@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { strToU8 } from "fflate";
 import { parseCsv, writeCsv } from "hucre/csv";
 import { readCsv } from "../../../src/adapters/xlsx/readCsv";
+import { writeCsv as writeOurCsv } from "../../../src/adapters/xlsx/writeCsv";
 import { fileWorkbookOf } from "./opened";
 
 const rowsOf = (text: string): unknown => readCsv(strToU8(text));
@@ -135,5 +136,30 @@ describe("a text file of rows", () => {
     });
     const again = fileWorkbookOf(workbook.bytes());
     expect(again.snapshot().sheets).toEqual(workbook.snapshot().sheets);
+  });
+});
+
+describe("what is written as a text file", () => {
+  const cell = fc.oneof(
+    fc.constant(null),
+    fc.integer(),
+    fc.string({ minLength: 1, unit: "grapheme" }).filter((text) => Number.isNaN(Number(text))),
+    fc.constantFrom("=1+1", "'=1+1", "-x", "''@x", `7'-0"`, `"`, ",;\t", " a ", "a\nb"),
+  );
+
+  test("is read back, cell by cell", () => {
+    const rows = fc.array(fc.array(cell, { minLength: 2, maxLength: 5 }), { minLength: 1 });
+    fc.assert(
+      fc.property(rows, (lines) => {
+        // A line whose cells are all the same in number tells the comma from other separators.
+        const written = [["a", "b", "c", "d", "e", "f"], ...lines];
+        expect(readCsv(writeOurCsv(written))).toEqual(written);
+      }),
+    );
+  });
+
+  test("gives a spreadsheet no formula", () => {
+    const text = new TextDecoder().decode(writeOurCsv([["=1+1", "+x", "-x", "@x", -5]]));
+    expect(text).toBe("'=1+1,'+x,'-x,'@x,-5\r\n");
   });
 });
