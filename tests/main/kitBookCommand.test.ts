@@ -1,9 +1,10 @@
 /** The command as a person runs it: real processes, real files, exit statuses. */
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { spawnSync } from "node:child_process";
 import { afterAll, beforeAll, describe, expect, jest, test } from "@jest/globals";
+import { openFile } from "../../src/adapters/xlsx/openFile";
 
 jest.setTimeout(60_000);
 
@@ -77,6 +78,58 @@ describe("the command kitbook", () => {
     expect([status, stdout.trim()]).toEqual([0, "The books say the same."]);
     const other = file("other.csv", `${partHeadings}\nDoor,Bag,1,NUT,2,\n`);
     expect(kitBook("diff", out, other).stdout).toMatch(/added parts row 1, Door, Bag: NUT/);
+  });
+
+  test("shows what an import would change, and writes only when told to", () => {
+    const own = file("own.csv", `${partHeadings}\nDoor,Bag,1,NUT,2,\nDoor,Bag,1,OWN,1,\n`);
+    const other = file("new.csv", `${partHeadings}\nDoor,Bag,1,NUT,3,\nGate,Bag,1,BOLT,1,\n`);
+    const out = join(folder, "imported.xlsx");
+    const shown = kitBook("import", own, "--from", other);
+    expect(shown.status).toBe(0);
+    expect(shown.stdout).toMatch(/1\. changed parts row 1, Door, Bag: NUT\n {4}quantity: 2 > 3/);
+    expect(shown.stdout).toMatch(/removed parts row 2, Door, Bag: OWN \(left\)/);
+    expect(shown.stdout).toMatch(/2 of 3 changes are taken over\. Nothing is written yet/);
+    const done = kitBook("import", own, "--from", other, "--yes", "--out", out);
+    expect(done.stdout).toMatch(/as edition 2 of its kit book/);
+    // The firm's own row is kept: only that one is not in the other book.
+    const { stdout } = kitBook("diff", out, other, "--json");
+    expect(JSON.parse(stdout)).toMatchObject({
+      changes: [{ kind: "removed", what: "Door, Bag: OWN" }],
+    });
+    expect(kitBook("import", own, "--from", other, "--take", "9").stderr).toMatch(/1 to 3/);
+  });
+
+  test("exports a .csv that says the same as the book", () => {
+    const out = join(folder, "book.csv");
+    expect(kitBook("export", "starter", "--out", out).status).toBe(0);
+    expect(kitBook("diff", out).stdout.trim()).toBe("The books say the same.");
+  });
+
+  test("gives boundaries as JSON and as a sheet of a copy", () => {
+    const out = join(folder, "boundaries.xlsx");
+    const words = ["starter", "--field", "width", "--opening", door, "--out", out, "--json"];
+    const { stdout } = kitBook("boundaries", ...words);
+    expect(JSON.parse(stdout)).toMatchObject({ field: "width", isProven: true });
+    expect(stdout).toMatch(/"value": 60,\s+"goesWith": "below"/);
+    const opened = openFile(readFileSync(out), "boundaries.xlsx");
+    const names = opened.ok ? opened.value.snapshot().sheets.map(({ name }) => name) : [];
+    expect(names).toContain("Boundaries Width Sliding door");
+  });
+
+  test("gives a check and a trial as JSON", () => {
+    const path = file(
+      "bad too.csv",
+      `${partHeadings}\nDoor,Bag,1,NUT,widht,\nDoor,Bag,1,BOLT,2,\n`,
+    );
+    const checked = JSON.parse(kitBook("check", path, "--json").stdout) as { complete: boolean };
+    expect(checked).toMatchObject({ complete: false });
+    const tried = kitBook("try", path, "--opening", "type=door, width=3', height=7'", "--json");
+    expect(tried.status).toBe(1);
+    expect(JSON.parse(tried.stdout)).toMatchObject({
+      isCounted: false,
+      parts: [{ item: "BOLT", does: "counts", each: 2 }],
+      broken: [{ section: "parts", row: 1 }],
+    });
   });
 
   test.each([

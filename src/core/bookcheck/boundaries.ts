@@ -29,6 +29,9 @@ export type BoundaryQuestion = {
   readonly show: ShowLength;
 };
 
+/** Lengths in inches, and plain numbers: from nothing to 50 ft. */
+export const allSizes: Domain = { from: 0, to: 600 };
+
 /** Something just below a boundary, at it and just above. */
 export type Sides<Thing> = {
   readonly below: Thing;
@@ -111,7 +114,8 @@ export const withField = (opening: Opening, field: string, value: FormulaValue):
   fields: { ...opening.fields, [field]: value },
 });
 
-const mapSides = <From, To>(sides: Sides<From>, to: (from: From) => To): Sides<To> => ({
+/** The same of each side. */
+export const mapSides = <From, To>(sides: Sides<From>, to: (from: From) => To): Sides<To> => ({
   below: to(sides.below),
   at: to(sides.at),
   above: to(sides.above),

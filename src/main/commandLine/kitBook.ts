@@ -1,12 +1,13 @@
 /**
- * `npm run kitbook`: what a kit book says, without a screen.
+ * `npm run kitbook`: what a kit book says, without a screen; and taking another's rows over.
  *
  * Exit status: 0 nothing is wrong, 1 a row does not work (or, for `try`, the opening is not counted),
  * 2 unusable input (the message on stderr).
  */
-import { parseArgs } from "node:util";
-import { fileWorkbook } from "../../adapters/xlsx/fileWorkbook";
+import { fileWorkbook, type FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { snapshotParts } from "../../adapters/xlsx/snapshotBytes";
+import { writeCsv } from "../../adapters/xlsx/writeCsv";
+import { bookCheckDrawing, boundaryDrawing } from "../../app/bookSheets";
 import { checkKitBook } from "../../app/checkKitBook";
 import { checkGivenOpening } from "../../app/givenOpening";
 import { readInputs } from "../../app/inputs";
@@ -15,89 +16,107 @@ import { fieldNamed, readOpeningWords } from "../../app/openingWords";
 import { defaultSettings, readSettings } from "../../app/settings";
 import { err, ok, type Result } from "../../core/base/result";
 import { finish } from "../../core/base/steps";
-import { boundaryTable } from "../../core/bookcheck/boundaries";
-import { compareBooks } from "../../core/bookcheck/compareBooks";
+import { allSizes, boundaryTable } from "../../core/bookcheck/boundaries";
+import { compareBooks, type RowChange } from "../../core/bookcheck/compareBooks";
 import { compareTrials } from "../../core/bookcheck/compareTrials";
 import { tryOpening } from "../../core/bookcheck/trial";
+import type { Field } from "../../core/kitbook/fields";
 import { openingTypeNamed, type OpeningType } from "../../core/kitbook/kitBook";
 import { starterKitBook } from "../../core/kitbook/starter/starterKitBook";
 import type { Opening } from "../../core/openings/opening";
 import { caution } from "../../sheets/caution";
 import { kitBookDrawings } from "../../tables/kitBookDrawings";
+import { kitBookLines } from "../../tables/kitBookLines";
 import { drawnWorkbook } from "../../workbook/drawnWorkbook";
+import type { Drawing } from "../../workbook/drawing";
 import { answer, type Answer } from "./answer";
 import { readWorkbookFile, writeFileWhole } from "./files";
+import { kitBookUsage, readKitBookWords, type KitBookWords } from "./kitBookArguments";
+import { importBook, type OpenBook } from "./kitBookImport";
+import { boundariesJson, changesJson, checkJson, trialChangesJson, trialJson } from "./kitBookJson";
 import { boundaryText, changesText, trialChangesText, trialText } from "./kitBookText";
 import { findingsText } from "./takeOffText";
 
-const usage = [
-  "Use: npm run --silent kitbook -- check FILE",
-  "     npm run --silent kitbook -- boundaries FILE --field FIELD --opening WORDS",
-  "     npm run --silent kitbook -- try FILE --opening WORDS [--and WORDS]",
-  "     npm run --silent kitbook -- diff FILE [OTHER]",
-  "     npm run --silent kitbook -- export FILE --out NEW.xlsx",
-  "",
-  "  FILE             a workbook or .csv with a kit book; the word starter for the one that comes along",
-  "  check            rows that do not work, bolts that do not fit, what the book leaves open",
-  "  boundaries       the exact values of a field at which any count changes",
-  "  try              what each row does for an opening; with --and, what changes between two",
-  "  diff             what OTHER has otherwise; the starter against FILE where no OTHER is named",
-  "  --opening WORDS  such as \"type=sliding door, width=8', height=7', post height=7', tail post=yes\"",
-  "",
-  "Exit status: 0 nothing is wrong, 1 something is, 2 unusable input.",
-].join("\n");
-
 async function run(words: readonly string[]): Promise<Result<Answer, string>> {
-  const read = readWords(words);
+  const read = readKitBookWords(words);
   if (!read.ok) return read;
-  const { command, paths, opening, other, field, out } = read.value;
+  const { command, paths } = read.value;
   const [path = "starter", second] = paths;
-  const hand = await openBook(path);
-  if (!hand.ok) return hand;
+  const opened = await openBook(path, command === "import");
+  if (!opened.ok) return opened;
+  const { hand } = opened.value;
   switch (command) {
     case "check":
-      return check(hand.value);
+      return check(opened.value, read.value);
     case "boundaries":
-      return boundaries(hand.value, opening, field);
+      return boundaries(opened.value, read.value);
     case "try":
-      return trial(hand.value, opening, other);
+      return trial(hand, read.value);
     case "diff": {
-      if (second === undefined) return ok(changed(starterKitBook, hand.value.rows));
+      if (second === undefined) return ok(changed(starterKitBook, hand.rows, read.value));
       const after = await openBook(second);
-      return after.ok ? ok(changed(hand.value.rows, after.value.rows)) : after;
+      return after.ok ? ok(changed(hand.rows, after.value.hand.rows, read.value)) : after;
     }
     case "export":
-      return exportTo(hand.value, out);
+      return exportTo(hand, read.value.out);
+    case "import": {
+      const other = await openBook(read.value.from);
+      return other.ok ? importBook(opened.value, other.value.hand.rows, read.value) : other;
+    }
     default:
-      return err(`${command} is no command.\n\n${usage}`);
+      return err(`${command} is no command.\n\n${kitBookUsage}`);
   }
 }
 
-/** The book of a file, or the starter. */
-async function openBook(path: string): Promise<Result<KitBookAtHand, string>> {
+/** The book of a file, or the starter. `mayLack`: the file need not have one of its own. */
+async function openBook(path: string, mayLack = false): Promise<Result<OpenBook, string>> {
+  if (path === "") return err(`Name the other kit book with --from.\n\n${kitBookUsage}`);
   const isStarter = path === "starter";
-  const workbook = isStarter
+  const opened = isStarter
     ? ok(fileWorkbook(snapshotParts(drawnWorkbook("starter", kitBookDrawings(starterKitBook))), ""))
     : readWorkbookFile(path);
-  if (!workbook.ok) return workbook;
-  const settings = isStarter ? defaultSettings : await readSettings(workbook.value);
-  const inputs = await readInputs(workbook.value, settings);
-  if (!inputs.ok) return err(inputs.error.message);
-  if (!inputs.value.hasOwnKitBook) return err(`${path}: no kit book was found in it.`);
-  return ok(kitBookAtHand(inputs.value, settings));
+  if (!opened.ok) return opened;
+  const workbook = opened.value;
+  const settings = isStarter ? defaultSettings : await readSettings(workbook);
+  const read = await readInputs(workbook, settings);
+  if (!read.ok) return err(read.error.message);
+  const inputs = read.value;
+  if (!inputs.hasOwnKitBook && !mayLack) return err(`${path}: no kit book was found in it.`);
+  return ok({ workbook, inputs, hand: kitBookAtHand(inputs, settings) });
 }
 
-function check(hand: KitBookAtHand): Result<Answer, string> {
-  const { findings } = finish(checkKitBook(hand));
-  const complete = findings.every(({ level }) => level !== "stop");
+async function check(
+  { workbook, hand }: OpenBook,
+  { json, out }: KitBookWords,
+): Promise<Result<Answer, string>> {
+  const found = finish(checkKitBook(hand));
+  const complete = found.findings.every(({ level }) => level !== "stop");
+  const saved = await saveWith(workbook, bookCheckDrawing(hand, found), out);
+  if (!saved.ok) return saved;
   const lines = [
-    ...findingsText(findings),
+    ...findingsText(found.findings),
     "",
     complete ? "Every row works." : "Rows do not work: see the stops above.",
     caution,
   ];
-  return ok({ text: lines.join("\n"), complete });
+  return ok({ text: json ? jsonText(checkJson(found, complete)) : lines.join("\n"), complete });
 }
+
+const jsonText = (value: object): string => JSON.stringify(value, null, 2);
+
+/** Writes a sheet of ours into a copy of the workbook, where a name for it was given. */
+async function saveWith(
+  workbook: FileWorkbook,
+  drawing: Drawing,
+  out: string,
+): Promise<Result<null, string>> {
+  if (out === "") return ok(null);
+  if (!isXlsx(out)) return err(`Name a new .xlsx with --out.\n\n${kitBookUsage}`);
+  const written = await workbook.write([drawing]);
+  return written.ok ? writeFileWhole(out, workbook.bytes()) : err(written.error.message);
+}
+
+const isXlsx = (path: string): boolean => path.toLowerCase().endsWith(".xlsx");
 
 type OpeningOfType = { readonly type: OpeningType; readonly opening: Opening };
 
@@ -112,84 +131,84 @@ function openingOf({ book, unit }: KitBookAtHand, words: string): Result<Opening
   return err(findings.map(({ message }) => message).join("\n"));
 }
 
-/** Inches, and plain numbers: from nothing to 50 ft. */
-const domain = { from: 0, to: 600 };
-
-function boundaries(
-  hand: KitBookAtHand,
-  words: string,
-  fieldWords: string,
-): Result<Answer, string> {
+async function boundaries(
+  { workbook, hand }: OpenBook,
+  { opening: words, field: fieldWords, out, json }: KitBookWords,
+): Promise<Result<Answer, string>> {
   const found = openingOf(hand, words);
   if (!found.ok) return found;
+  const field = numberField(hand, fieldWords);
+  if (!field.ok) return field;
   const { book, show } = hand;
-  const named = fieldNamed(fieldWords, book.fields);
-  const name = named === null ? "" : named.kind === "column" ? named.key : named.name;
-  const field = book.fields.find((known) => known.name === name);
-  if (field === undefined) return err(`--field names no field of an opening: "${fieldWords}".`);
-  if (field.kind === "text" || field.kind === "yesNo") {
-    return err(`${field.label} is no number, so it has no boundaries.`);
-  }
-  const table = boundaryTable({ book, ...found.value, field: name, domain, show });
-  return ok({ text: boundaryText(table, field, show), complete: true });
+  const asked = { ...found.value, field: field.value };
+  const table = boundaryTable({ book, ...asked, field: asked.field.name, domain: allSizes, show });
+  const saved = await saveWith(workbook, boundaryDrawing(hand, asked, table), out);
+  if (!saved.ok) return saved;
+  const text = json
+    ? jsonText(boundariesJson(table, asked.field))
+    : boundaryText(table, asked.field, show);
+  return ok({ text, complete: true });
 }
 
-function trial(hand: KitBookAtHand, words: string, otherWords: string): Result<Answer, string> {
+function numberField({ book }: KitBookAtHand, words: string): Result<Field, string> {
+  const named = fieldNamed(words, book.fields);
+  const name = named === null ? "" : named.kind === "column" ? named.key : named.name;
+  const field = book.fields.find((known) => known.name === name);
+  if (field === undefined) return err(`--field names no field of an opening: "${words}".`);
+  return field.kind === "text" || field.kind === "yesNo"
+    ? err(`${field.label} is no number, so it has no boundaries.`)
+    : ok(field);
+}
+
+function trial(
+  hand: KitBookAtHand,
+  { opening, other: otherWords, json }: KitBookWords,
+): Result<Answer, string> {
   const { book, show, lengths } = hand;
-  const found = openingOf(hand, words);
+  const found = openingOf(hand, opening);
   if (!found.ok) return found;
   const one = tryOpening(book, found.value.type, found.value.opening, show);
-  if (otherWords === "") return ok({ text: trialText(one, lengths), complete: one.isCounted });
+  if (otherWords === "") {
+    return ok({
+      text: json ? jsonText(trialJson(one)) : trialText(one, lengths),
+      complete: one.isCounted,
+    });
+  }
   const second = openingOf(hand, otherWords);
   if (!second.ok) return second;
   if (second.value.type !== found.value.type) return err("Compare two openings of one type.");
   const other = tryOpening(book, second.value.type, second.value.opening, show);
-  const text = trialChangesText(compareTrials(one, other, lengths));
+  const changes = compareTrials(one, other, lengths);
+  const text = json
+    ? jsonText({
+        one: trialJson(one),
+        other: trialJson(other),
+        changes: trialChangesJson(changes),
+      })
+    : trialChangesText(changes);
   return ok({ text, complete: one.isCounted && other.isCounted });
 }
 
-const changed = (before: KitBookAtHand["rows"], after: KitBookAtHand["rows"]): Answer => ({
-  text: changesText(compareBooks(before, after)),
-  complete: true,
-});
-
-function exportTo({ rows }: KitBookAtHand, out: string): Result<Answer, string> {
-  if (!out.toLowerCase().endsWith(".xlsx")) return err(`Name a new .xlsx with --out.\n\n${usage}`);
-  const bytes = fileWorkbook(snapshotParts(drawnWorkbook(out, kitBookDrawings(rows))), out).bytes();
-  const saved = writeFileWhole(out, bytes);
-  return saved.ok ? ok({ text: `The kit book is in ${out}.`, complete: true }) : saved;
+function changed(
+  before: KitBookAtHand["rows"],
+  after: KitBookAtHand["rows"],
+  { json }: KitBookWords,
+): Answer {
+  const changes: readonly RowChange[] = compareBooks(before, after);
+  const text = json ? jsonText({ changes: changesJson(changes) }) : changesText(changes);
+  return { text, complete: true };
 }
 
-type Words = {
-  readonly command: string;
-  readonly paths: readonly string[];
-  readonly opening: string;
-  readonly other: string;
-  readonly field: string;
-  readonly out: string;
-};
-
-function readWords(words: readonly string[]): Result<Words, string> {
-  try {
-    const { values, positionals } = parseArgs({
-      args: [...words],
-      allowPositionals: true,
-      options: {
-        opening: { type: "string" },
-        and: { type: "string" },
-        field: { type: "string" },
-        out: { type: "string" },
-      },
-    });
-    const [command, ...paths] = positionals;
-    if (command === undefined || paths.length === 0) return err(usage);
-    const { opening = "", and: other = "", field = "", out = "" } = values;
-    return ok({ command, paths, opening, other, field, out });
-  } catch (error) {
-    // The parser throws on words it does not know: that is a person's fault and not ours.
-    if (error instanceof TypeError) return err(`${error.message}\n\n${usage}`);
-    throw error;
+function exportTo({ rows }: KitBookAtHand, out: string): Result<Answer, string> {
+  const isText = out.toLowerCase().endsWith(".csv");
+  if (!isText && !isXlsx(out)) {
+    return err(`Name a new .xlsx or .csv with --out.\n\n${kitBookUsage}`);
   }
+  const bytes = isText
+    ? writeCsv(kitBookLines(rows))
+    : fileWorkbook(snapshotParts(drawnWorkbook(out, kitBookDrawings(rows))), out).bytes();
+  const saved = writeFileWhole(out, bytes);
+  return saved.ok ? ok({ text: `The kit book is in ${out}.`, complete: true }) : saved;
 }
 
 answer(await run(process.argv.slice(2)));

@@ -76,16 +76,22 @@ export const trialChangesText = (changes: readonly TrialChange[]): string =>
         .map(({ source, what, one, other }) => `${rowName(source)}, ${what}: ${one} > ${other}`)
         .join("\n");
 
-export const changesText = (changes: readonly RowChange[]): string =>
+/** Numbered from 1; `more` is put behind the first line of each. */
+export const changesText = (
+  changes: readonly RowChange[],
+  more: (change: RowChange) => string = () => "",
+): string =>
   changes.length === 0
     ? "The books say the same."
     : changes
-        .map(({ section, kind, what, before, after, cells }) => {
+        .map((change, index) => {
+          const { section, kind, what, before, after, cells } = change;
           const row = `${section} row ${after ?? before ?? 0}`;
           const told = cells.map(
             ({ column, before: old, after: now }) =>
               `    ${column}: ${cellText(old.value)} > ${cellText(now.value)}`,
           );
-          return [`${kind} ${row}, ${what}`, ...(kind === "changed" ? told : [])].join("\n");
+          const first = `${index + 1}. ${kind} ${row}, ${what}${more(change)}`;
+          return [first, ...(kind === "changed" ? told : [])].join("\n");
         })
         .join("\n");
