@@ -19,6 +19,8 @@ import type { WorkbookTakeOff } from "./takeOffWorkbook";
 export type Revision = {
   readonly from: string;
   readonly to: string;
+  /** What the only job of the older count was called, where the newer one has another name for it. */
+  readonly jobWas: string | null;
   readonly comparison: Comparison;
   /** What is ordered in another number than the newer count needs. */
   readonly ordered: readonly OrderedLine[];
@@ -29,25 +31,6 @@ export const countNow = ({ estimate, complete }: WorkbookTakeOff, settings: Sett
   ...countOf(estimate, settings.currency),
   isComplete: complete,
 });
-
-/**
- * A count of a single job under the name of the single job of another count, so that the two can be
- * compared; any other count as it is.
- */
-export function withJob(count: Count, other: Count): Count {
-  const [own, ...more] = jobsIn(count);
-  const [wanted, ...others] = jobsIn(other);
-  if (own === undefined || wanted === undefined || more.length + others.length > 0) return count;
-  return {
-    ...count,
-    openings: count.openings.map((each) => ({ ...each, job: wanted })),
-    lines: count.lines.map((each) => ({ ...each, job: wanted })),
-  };
-}
-
-const jobsIn = ({ openings, lines }: Count): readonly string[] => [
-  ...new Map([...openings, ...lines].map(({ job }) => [jobKey(job), job])).values(),
-];
 
 /** Two counts of a workbook, and what sent orders give to its jobs. */
 export type RevisionWanted = {
@@ -79,17 +62,41 @@ export async function compareRevisions(
 type NamedCount = { readonly name: string; readonly count: Count };
 
 /** Two counts from wherever they come. */
-export const revisionOf = (
+export function revisionOf(
   from: NamedCount,
   to: NamedCount,
   answers: readonly MarkAnswer[] = [],
   ordered: readonly OrderedPieces[] = [],
-): Revision => ({
-  from: from.name,
-  to: to.name,
-  comparison: compareCounts(from.count, to.count, answers),
-  ordered: againstOrders(to.count, ordered).filter((line) => line.ordered !== line.needed),
-});
+): Revision {
+  const { count, jobWas } = underOneJob(from.count, to.count);
+  return {
+    from: from.name,
+    to: to.name,
+    jobWas,
+    comparison: compareCounts(count, to.count, answers),
+    ordered: againstOrders(to.count, ordered).filter((line) => line.ordered !== line.needed),
+  };
+}
+
+type UnderOneJob = { readonly count: Count; readonly jobWas: string | null };
+
+/**
+ * Where each of two counts is of one job, the older one under the name of the newer: without a job
+ * column a job is called after its file, and files are renamed.
+ */
+function underOneJob(count: Count, newer: Count): UnderOneJob {
+  const [own, ...more] = jobsIn(count);
+  const [wanted, ...others] = jobsIn(newer);
+  const isOne = more.length + others.length === 0 && own !== undefined && wanted !== undefined;
+  if (!isOne || jobKey(own) === jobKey(wanted)) return { count, jobWas: null };
+  const openings = count.openings.map((each) => ({ ...each, job: wanted }));
+  const lines = count.lines.map((each) => ({ ...each, job: wanted }));
+  return { count: { ...count, openings, lines }, jobWas: own };
+}
+
+const jobsIn = ({ openings, lines }: Count): readonly string[] => [
+  ...new Map([...openings, ...lines].map(({ job }) => [jobKey(job), job])).values(),
+];
 
 /** That of the newer count: an issue keeps its own, whatever the settings are now. */
 export const currencyOfRevision = ({ comparison }: Revision, settings: Settings): Currency =>

@@ -20,7 +20,7 @@ export function revisionSheet(wish: RevisionWish): Drawing {
       "subtitle",
       width,
     ),
-    ...doubtTexts(from, to, comparison).map((words) => wordsRow(words, "warn", width)),
+    ...doubtTexts(wish).map((words) => wordsRow(words, "warn", width)),
     wordsRow(caution, "caution", width),
     blankRow,
   ];

@@ -8,6 +8,8 @@ export type RevisionWish = {
   /** What the older and the newer count are called. */
   readonly from: string;
   readonly to: string;
+  /** What the only job of the older one was called, where it has another name now. */
+  readonly jobWas: string | null;
   readonly comparison: Comparison;
   readonly ordered: readonly OrderedLine[];
   readonly lengths: LengthStyle;

@@ -7,6 +7,7 @@ import type { Comparison } from "../core/revisions/compareCounts";
 import type { LineDifferences, SumDifference } from "../core/revisions/compareLines";
 import type { FieldChange, OpeningDifferences } from "../core/revisions/compareOpenings";
 import type { IssuedOpening, IssuedValue } from "../core/revisions/issue";
+import type { RevisionWish } from "./revisionWish";
 
 /** A field's value as a person reads it; a dash for a blank. */
 export function valueText(
@@ -96,9 +97,17 @@ function moneyWords({ cost, unknown }: SumDifference, currency: Currency): strin
 }
 
 /** Why the differences may not be all, or not be differences; each a sentence. */
-export function doubtTexts(from: string, to: string, comparison: Comparison): readonly string[] {
+export function doubtTexts({
+  from,
+  to,
+  jobWas,
+  comparison,
+}: Pick<RevisionWish, "from" | "to" | "jobWas" | "comparison">): readonly string[] {
   const { isComplete, currency, openings } = comparison;
   return [
+    ...(jobWas === null
+      ? []
+      : [`In ${from} the job was called ${jobWas}: it is taken to be the same.`]),
     ...[...(isComplete.from ? [] : [from]), ...(isComplete.to ? [] : [to])].map(
       (name) =>
         `NOT COMPLETE: ${name} left something uncounted, so hardware and money are not the whole difference.`,

@@ -14,17 +14,16 @@ import {
   currencyOfRevision,
   revisionDrawing,
   revisionOf,
-  withJob,
   type Revision,
 } from "../../app/revisions";
 import { lengthStyleOf, readSettings, type Settings } from "../../app/settings";
 import { takeOffWorkbook, type WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import { today } from "../../app/today";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { answer, type Answer } from "./answer";
 import { readCompareArguments, type CompareArguments } from "./compareArguments";
 import { compareJson, compareText } from "./compareText";
 import { readWorkbookFile, writeFileWhole } from "./files";
-import { today } from "./today";
 
 type Counted = {
   readonly workbook: FileWorkbook;
@@ -61,12 +60,13 @@ async function compareFiles(wanted: Wanted<"files">): Promise<Result<Answer, str
   }
   const [older, newer] = counted;
   if (older === undefined || newer === undefined) throw new RangeError("Two files are compared");
-  const to = countNow(newer.takeOff, newer.settings);
-  // Without a job column a job is called after its file, and two files are of two names.
-  const from = withJob(countNow(older.takeOff, older.settings), to);
+  const named = (name: string, { takeOff, settings }: Counted) => ({
+    name,
+    count: countNow(takeOff, settings),
+  });
   const revision = revisionOf(
-    { name: wanted.older, count: from },
-    { name: wanted.newer, count: to },
+    named(wanted.older, older),
+    named(wanted.newer, newer),
     wanted.answers,
   );
   return await told(wanted, newer, revision);

@@ -22,11 +22,8 @@ import type { Revision } from "../../app/revisions";
 import { textTable } from "./textTable";
 
 /** Openings, hardware by line, money by job, and the caution. */
-export function compareText(
-  { from, to, comparison }: Revision,
-  lengths: LengthStyle,
-  currency: Currency,
-): string {
+export function compareText(revision: Revision, lengths: LengthStyle, currency: Currency): string {
+  const { from, to, comparison } = revision;
   const { openings, hardware } = comparison;
   const named = ({ job, mark }: IssuedOpening): string => `${job} ${mark}`;
   const changes = (what: string, each: ChangedOpening): readonly string[] => {
@@ -40,7 +37,7 @@ export function compareText(
     cost === null ? "not known" : moneyText(cost, currency);
   return [
     `${from} to ${to}: ${summaryText(comparison, currency)}`,
-    ...doubtTexts(from, to, comparison),
+    ...doubtTexts(revision),
     ...openings.added.map((each) => `ADDED ${named(each)}: ${openingText(each, lengths)}`),
     ...openings.removed.map((each) => `REMOVED ${named(each)}: ${openingText(each, lengths)}`),
     ...openings.changed.flatMap((each) => changes("CHANGED", each)),
@@ -86,7 +83,7 @@ const hardwareText = (
 ];
 
 /** Sizes and lengths in inches as plain numbers; money as decimal strings, `null` where not known. */
-export function compareJson({ from, to, comparison }: Revision) {
+export function compareJson({ from, to, jobWas, comparison }: Revision) {
   const { openings, hardware, isComplete, currency } = comparison;
   const amounts = currencyOf(currency.to) ?? usDollar;
   const money = (cost: IssuedLine["cost"]): string | null =>
@@ -128,6 +125,7 @@ export function compareJson({ from, to, comparison }: Revision) {
   return {
     from,
     to,
+    jobWas,
     complete: isComplete,
     currency,
     openings: {

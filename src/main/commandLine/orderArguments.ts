@@ -1,8 +1,8 @@
 /** The words after `npm run order --`. */
 import { parseArgs } from "node:util";
-import { dateSerial } from "../../core/base/date";
 import { readDate } from "../../core/base/cell";
 import { err, ok, type Result } from "../../core/base/result";
+import { today as todayNow } from "../../app/today";
 
 export type OrderArguments = {
   readonly paths: readonly string[];
@@ -45,7 +45,7 @@ export function readOrderArguments(words: readonly string[]): Result<OrderArgume
   const { values, positionals } = parsed.value;
   if (values.help === true) return err(usage);
   if (positionals.length === 0) return wrong("Name a workbook.");
-  const today = values.today === undefined ? todaySerial() : readDate(values.today);
+  const today = values.today === undefined ? todayNow() : readDate(values.today);
   if (today === null)
     return wrong(`--today is a date such as 2026-12-01, and not ${values.today}.`);
   const seconds = Number(values.seconds ?? 20);
@@ -86,9 +86,4 @@ function parse(words: readonly string[]) {
     if (error instanceof TypeError) return err(error.message);
     throw error;
   }
-}
-
-function todaySerial(): number {
-  const now = new Date();
-  return dateSerial(now.getFullYear(), now.getMonth() + 1, now.getDate()) ?? 0;
 }

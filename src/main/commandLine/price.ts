@@ -14,13 +14,13 @@ import { priceDrawings, priceWorkbook, type WorkbookPrices } from "../../app/pri
 import { quoteJob } from "../../app/quoteJob";
 import { currencyIn, readSettings, type Settings } from "../../app/settings";
 import { takeOffWorkbook } from "../../app/takeOffWorkbook";
+import { today } from "../../app/today";
 import { caution } from "../../sheets/caution";
 import { answer, type Answer } from "./answer";
 import { fileExists, readWorkbookFile, writeFileWhole } from "./files";
 import { priceJson } from "./priceJson";
 import { findingsText } from "./takeOffText";
 import { textTable } from "./textTable";
-import { today } from "./today";
 
 const usage = [
   "Use: npm run --silent price -- FILE.xlsx [--json] [--out FILE.xlsx]",

@@ -1,5 +1,5 @@
 /** Today by the clock of this machine, as a date serial. */
-import { dateSerial } from "../../core/base/date";
+import { dateSerial } from "../core/base/date";
 
 export function today(): number {
   const now = new Date();
