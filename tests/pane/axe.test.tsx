@@ -1,51 +1,41 @@
 /** @jest-environment jsdom */
 import { afterEach, describe, expect, test } from "@jest/globals";
 import { cleanup, screen, within } from "@testing-library/react";
-import axe from "axe-core";
 import { demoWorkbook, workbookOf } from "../app/typedWorkbook";
+import { axeFaults } from "./axeFaults";
 import { first, openView, renderPane } from "./renderPane";
 
 afterEach(cleanup);
 
-/** Contrast, which differs in light and dark, needs a browser that draws; the page around the pane brings its landmarks and title. */
-const rules = { "color-contrast": { enabled: false }, region: { enabled: false } };
-
-async function faults(): Promise<readonly string[]> {
-  const { violations } = await axe.run(document.body, { rules });
-  return violations.flatMap(({ id, help, nodes }) =>
-    nodes.map(({ html }) => `${id}: ${help} ${html.slice(0, 200)}`),
-  );
-}
-
 describe("for a screen reader", () => {
   test("what to mend is sound", async () => {
     await renderPane(await demoWorkbook());
-    expect(await faults()).toEqual([]);
+    expect(await axeFaults()).toEqual([]);
   });
 
   test("jobs, lines and reasons are sound", async () => {
     const { user } = await renderPane(await demoWorkbook());
     const jobs = await openView(user, /Jobs/);
-    expect(await faults()).toEqual([]);
+    expect(await axeFaults()).toEqual([]);
     await user.click(within(jobs).getByRole("button", { name: /Stock room/ }));
     await within(jobs).findByRole("searchbox");
-    expect(await faults()).toEqual([]);
+    expect(await axeFaults()).toEqual([]);
     await user.click(first(within(jobs).getAllByRole("button", { name: /^Panel, .*show why/ })));
     await within(jobs).findByText("To order");
     for (const closed of within(jobs).getAllByRole("button", { expanded: false }).slice(0, 2)) {
       await user.click(closed);
     }
-    expect(await faults()).toEqual([]);
+    expect(await axeFaults()).toEqual([]);
   });
 
   test("sheets, before and after writing, are sound", async () => {
     const { user } = await renderPane(await demoWorkbook());
     await openView(user, /Sheets/);
     const write = await screen.findByRole("button", { name: /^Write sheets/ });
-    expect(await faults()).toEqual([]);
+    expect(await axeFaults()).toEqual([]);
     await user.click(write);
     await screen.findByText(/sheets written/);
-    expect(await faults()).toEqual([]);
+    expect(await axeFaults()).toEqual([]);
   });
 
   test("set-up, all of it open, is sound", async () => {
@@ -55,7 +45,7 @@ describe("for a screen reader", () => {
     for (const closed of within(setUp).getAllByRole("button", { expanded: false })) {
       await user.click(closed);
     }
-    expect(await faults()).toEqual([]);
+    expect(await axeFaults()).toEqual([]);
   });
 
   test("the first steps and a fault are sound", async () => {
@@ -64,6 +54,6 @@ describe("for a screen reader", () => {
     const { user } = await renderPane(workbook);
     await user.click(screen.getByRole("button", { name: "Add the demo" }));
     await screen.findByRole("alert");
-    expect(await faults()).toEqual([]);
+    expect(await axeFaults()).toEqual([]);
   });
 });

@@ -67,7 +67,7 @@ export function SheetsView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
       <WriteBar
         writing={writing}
         changes={changes}
-        what={chosen.length === jobs.length ? "all jobs" : counted(chosen.length, "job")}
+        action={`Write sheets for ${chosen.length === jobs.length ? "all jobs" : counted(chosen.length, "job")}`}
         canWrite={chosen.length > 0 && state.phase === "ready"}
         onWrite={() => write(takeOff, ({ job }) => !leftOut.has(jobKey(job)))}
         onCancel={cancel}

@@ -23,14 +23,14 @@ export type WriteBarProps = {
   readonly writing: Writing;
   /** In one sentence, or the empty text. */
   readonly changes: string;
-  /** Whose sheets are written, such as `all jobs`. */
-  readonly what: string;
+  /** What the button does, in its words. */
+  readonly action: string;
   readonly canWrite: boolean;
   readonly onWrite: () => void;
   readonly onCancel: () => void;
 };
 
-export function WriteBar({ writing, changes, what, canWrite, onWrite, onCancel }: WriteBarProps) {
+export function WriteBar({ writing, changes, action, canWrite, onWrite, onCancel }: WriteBarProps) {
   const styles = useStyles();
   if (writing.kind === "busy") {
     return (
@@ -45,7 +45,7 @@ export function WriteBar({ writing, changes, what, canWrite, onWrite, onCancel }
     <div className={styles.bar}>
       {changes === "" ? null : <div>{changes}</div>}
       <Button appearance="primary" size="large" disabledFocusable={!canWrite} onClick={onWrite}>
-        Write sheets for {what}
+        {action}
       </Button>
     </div>
   );

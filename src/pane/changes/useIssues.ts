@@ -1,0 +1,86 @@
+/** The issues that the workbook keeps, and ways to keep one more or to take one away. */
+import { useCallback, useEffect, useState } from "react";
+import { freezeIssue, listIssues, removeIssue, type IssueFault } from "../../app/issues";
+import { countNow } from "../../app/revisions";
+import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import type { Result } from "../../core/base/result";
+import type { IssueHead } from "../../core/revisions/issue";
+import { usePane } from "../state/paneContext";
+import { useOrFault } from "../state/useOrFault";
+
+export type IssuesHandle = {
+  /** The oldest first; `null` until they are read. */
+  readonly issues: readonly IssueHead[] | null;
+  /** Why they cannot be read, or why one was not kept or taken away. */
+  readonly fault: IssueFault | null;
+  /** What was done last, in a sentence; the empty text for nothing. */
+  readonly done: string;
+  readonly isBusy: boolean;
+  /** Whether it was kept, once that is known. */
+  readonly freeze: (head: IssueHead) => Promise<boolean>;
+  readonly remove: (name: string) => void;
+};
+
+type Told = { readonly fault: IssueFault | null; readonly done: string };
+
+const nothingTold: Told = { fault: null, done: "" };
+
+export function useIssues(takeOff: WorkbookTakeOff): IssuesHandle {
+  const { workbook, state } = usePane();
+  const [issues, setIssues] = useState<readonly IssueHead[] | null>(null);
+  const [told, setTold] = useState<Told>(nothingTold);
+  const [isBusy, setBusy] = useState(false);
+  const onThrown = useOrFault(useCallback((fault) => setTold({ fault, done: "" }), []));
+
+  // Another workbook may stand in the same place after a change.
+  useEffect(() => {
+    let isLeft = false;
+    listIssues(workbook).then((listed) => {
+      if (isLeft) return;
+      if (listed.ok) setIssues(listed.value);
+      else setTold({ fault: listed.error, done: "" });
+    }, onThrown);
+    return () => {
+      isLeft = true;
+    };
+  }, [workbook, takeOff, onThrown]);
+
+  const act = async (
+    doing: () => Promise<Result<IssueHead, IssueFault>>,
+    doneWords: (issue: IssueHead) => string,
+  ): Promise<boolean> => {
+    setBusy(true);
+    setTold(nothingTold);
+    try {
+      const outcome = await doing();
+      const listed = await listIssues(workbook);
+      if (listed.ok) setIssues(listed.value);
+      setTold(
+        outcome.ok
+          ? { fault: null, done: doneWords(outcome.value) }
+          : { fault: outcome.error, done: "" },
+      );
+      return outcome.ok;
+    } catch (error) {
+      onThrown(error);
+      return false;
+    } finally {
+      setBusy(false);
+    }
+  };
+  return {
+    issues,
+    ...told,
+    isBusy,
+    freeze: (head) =>
+      act(
+        () => freezeIssue(workbook, head, countNow(takeOff, state.settings)),
+        ({ name }) => `${name} is frozen and kept in this workbook.`,
+      ),
+    remove: (name) =>
+      void act(
+        () => removeIssue(workbook, name),
+        (issue) => `${issue.name} is removed.`,
+      ),
+  };
+}
