@@ -115,11 +115,25 @@ export function* priceSteps(
   };
 }
 
-/** A price sheet for each job, then the margins of all. */
-export const priceDrawings = (prices: WorkbookPrices, settings: Settings): readonly Drawing[] => {
+/** A price sheet for each job that `isIn`, a sheet a step, then the margins of all. */
+export function* drawPrices(
+  { jobs, margins }: WorkbookPrices,
+  settings: Settings,
+  isIn: (job: string) => boolean = () => true,
+): Steps<readonly Drawing[]> {
   const { sign } = currencyIn(settings);
-  return [...prices.jobs.map((job) => priceSheet(job, sign)), marginsSheet(prices.margins, sign)];
-};
+  const drawings: Drawing[] = [];
+  const wanted = jobs.filter(({ job }) => isIn(job));
+  for (const job of wanted) {
+    yield drawings.length / wanted.length;
+    drawings.push(priceSheet(job, sign));
+  }
+  return [...drawings, marginsSheet(margins, sign)];
+}
+
+/** The sheets of all jobs at once. */
+export const priceDrawings = (prices: WorkbookPrices, settings: Settings): readonly Drawing[] =>
+  finish(drawPrices(prices, settings));
 
 /** What the sheets of the person's hold, each read once. */
 async function readOwnSheets(workbook: Readable): Promise<Result<readonly Block[], WorkbookFault>> {

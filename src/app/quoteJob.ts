@@ -7,6 +7,7 @@ import { quotation, type QuotedOpening } from "../core/pricing/quotation";
 import { termsFor } from "../core/pricing/quotationTerms";
 import { quotationSheet } from "../sheets/quotationSheet";
 import { readTermsTable, type TermsReading } from "../tables/termsTable";
+import type { Drawing } from "../workbook/drawing";
 import { drawnWorkbook } from "../workbook/drawnWorkbook";
 import type { WorkbookSnapshot } from "../workbook/snapshot";
 import type { Workbook, WorkbookFault } from "../workbook/workbook";
@@ -28,6 +29,8 @@ const quoteFindings = {
 } as const satisfies FindingTable;
 
 export type JobQuotation = {
+  /** The quotation as a sheet, which is the only one of `workbook`. */
+  readonly drawing: Drawing;
   readonly workbook: WorkbookSnapshot;
   readonly findings: readonly Finding[];
 };
@@ -75,8 +78,10 @@ export async function quoteJob(
     rollUp,
     [],
   );
+  const drawing = quotationSheet(quoted, currencyIn(settings).sign);
   return ok({
-    workbook: drawnWorkbook(quotationName, [quotationSheet(quoted, currencyIn(settings).sign)]),
+    drawing,
+    workbook: drawnWorkbook(quotationName, [drawing]),
     findings: [
       ...(read.value?.findings ?? [makeFinding(quoteFindings, "terms-are-starter", { job })]),
       ...findings,

@@ -1,10 +1,7 @@
 /** Adding sheets to start with, beside what the workbook has. */
-import { useState } from "react";
 import { demoDrawings } from "../../app/demo/demoDrawings";
 import { setUpDrawings, type SetUpPart } from "../../app/setUpWorkbook";
-import { hostFault } from "../state/hostFault";
-import { usePane } from "../state/paneContext";
-import { useBroken } from "../state/useBroken";
+import { useAddSheets } from "../sheets/useAddSheets";
 
 export type Adding = {
   readonly isBusy: boolean;
@@ -14,30 +11,10 @@ export type Adding = {
 };
 
 export function useAdding(): Adding {
-  const { workbook, goTo, showFault } = usePane();
-  const [isBusy, setBusy] = useState(false);
-  const onBroken = useBroken();
-  const write = (drawings: Parameters<typeof workbook.write>[0]): void => {
-    setBusy(true);
-    workbook
-      .write(drawings)
-      .then(
-        (written) => {
-          const first = written.ok ? written.value[0] : undefined;
-          if (!written.ok) showFault(written.error);
-          if (first !== undefined) goTo({ sheet: first.name, row: 0, column: 0 });
-        },
-        (error: unknown) => {
-          const fault = hostFault(error);
-          if (fault === null) onBroken(error);
-          else showFault(fault);
-        },
-      )
-      .finally(() => setBusy(false));
-  };
+  const { isBusy, add } = useAddSheets();
   return {
     isBusy,
-    add: (parts, types) => write(setUpDrawings(parts, types)),
-    addDemo: () => write(demoDrawings()),
+    add: (parts, types) => add(setUpDrawings(parts, types)),
+    addDemo: () => add(demoDrawings()),
   };
 }

@@ -1,0 +1,61 @@
+/** What a job weighs and what carrying it costs, with the next weight break where that is cheaper. */
+import { currencyIn } from "../../app/settings";
+import { moneyText, unitCostText } from "../../core/money/writeMoney";
+import type { JobPrice } from "../../core/pricing/priceJob";
+import { Notice } from "../parts/Notice";
+import { useSharedStyles } from "../parts/parts.styles";
+import { weightText } from "../parts/quantities";
+import { usePane } from "../state/paneContext";
+import { Line } from "./RollUpPart";
+
+export function FreightPart({ shipment, freight }: Pick<JobPrice, "shipment" | "freight">) {
+  const shared = useSharedStyles();
+  const currency = currencyIn(usePane().state.settings);
+  return (
+    <>
+      <ul className={shared.list}>
+        <Line label="Goods" words="" value={weightText(shipment.goods)} />
+        <Line label="Shipment" words={shipment.because} value={weightText(shipment.weight)} />
+        {freight === null ? null : (
+          <>
+            <Line
+              label="Charged by weight"
+              words={
+                freight.billed > freight.weight
+                  ? "shipped as the next weight break, which costs less"
+                  : "its own weight, in whole pounds"
+              }
+              value={weightText(freight.billed)}
+            />
+            <Line
+              label="Rate per hundredweight"
+              words=""
+              value={unitCostText(freight.rate, currency)}
+            />
+            <Line
+              isSum
+              label="Freight"
+              words={freight.because}
+              value={moneyText(freight.charge, currency)}
+            />
+          </>
+        )}
+      </ul>
+      {freight !== null && freight.saved > 0 ? (
+        <Notice level="note" quiet>
+          Ship it as {weightText(freight.billed)}: that saves {moneyText(freight.saved, currency)}.
+        </Notice>
+      ) : null}
+      {freight === null ? (
+        <Notice level="warn" quiet>
+          No freight rate is set: freight is not in the price.
+        </Notice>
+      ) : null}
+      {shipment.notWeighed.length === 0 ? null : (
+        <Notice level="warn" quiet>
+          Of unknown weight, so the weight is only a least: {shipment.notWeighed.join(", ")}.
+        </Notice>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,77 @@
+/** A job as estimated beside what it would come to, figure by figure. */
+import { makeStyles, mergeClasses } from "@fluentui/react-components";
+import type { JobToChange } from "../../app/whatIfJobs";
+import { cents, type Cents } from "../../core/base/units";
+import type { Currency } from "../../core/money/currency";
+import { moneyText } from "../../core/money/writeMoney";
+import type { WhatIfAnswer } from "../../core/pricing/whatIf";
+import { useSharedStyles } from "../parts/parts.styles";
+import { tokens } from "../parts/tokens";
+import { pointsWords, shareWords } from "./marginWords";
+
+const useStyles = makeStyles({
+  table: {
+    width: "100%",
+    borderCollapse: "collapse",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    "& th": { padding: "2px 0", fontWeight: tokens.fontWeightRegular, textAlign: "left" },
+    "& thead th:not(:first-child)": { textAlign: "right" },
+    "& td": { padding: `2px 0 2px ${tokens.spacingHorizontalXS}` },
+    "& tbody tr": { borderTop: `1px solid ${tokens.colorNeutralStroke3}` },
+  },
+});
+
+export type WhatIfTableProps = {
+  readonly job: JobToChange;
+  readonly answer: WhatIfAnswer;
+  readonly currency: Currency;
+};
+
+export function WhatIfTable({ job: { rollUp: base }, answer, currency }: WhatIfTableProps) {
+  const styles = useStyles();
+  const shared = useSharedStyles();
+  const { rollUp: then } = answer;
+  const money = (name: string, from: Cents, to: Cents): readonly string[] => {
+    const by = cents(to - from);
+    const more = `${by > 0 ? "+" : ""}${moneyText(by, currency)}`;
+    return [name, moneyText(from, currency), moneyText(to, currency), more];
+  };
+  const share = (name: string, from: number | null, to: number | null): readonly string[] => [
+    name,
+    shareWords(from),
+    shareWords(to),
+    pointsWords(from, to).replace(" points", " pt"),
+  ];
+  const rows = [
+    money("Cost", base.cost, then.cost),
+    money("Price", base.price, then.price),
+    money("Profit", base.profit, then.profit),
+    share("Markup", base.markup, then.markup),
+    share("Margin", base.margin, then.margin),
+  ];
+  return (
+    <table className={styles.table}>
+      <thead>
+        <tr>
+          <th scope="col">
+            <span className={shared.hidden}>Figure</span>
+          </th>
+          <th scope="col">Estimated</th>
+          <th scope="col">Then</th>
+          <th scope="col">Change</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(([name, from, to, by]) => (
+          <tr key={name}>
+            <th scope="row">{name}</th>
+            <td className={shared.number}>{from}</td>
+            <td className={mergeClasses(shared.number, shared.strong)}>{to}</td>
+            <td className={shared.number}>{by}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,11 @@
+/** A simulation as work that a worker or the page can do. */
+import { runSimulation, type SimulationTask } from "../../app/simulateJob";
+import type { Steps } from "../../core/base/steps";
+import type { Simulation } from "../../core/pricing/simulation";
+
+/** `simulation` is `null` for a job without a price, which has no margin. */
+export type Simulated = { readonly simulation: Simulation | null };
+
+export function* simulationSteps(task: SimulationTask): Steps<Simulated> {
+  return { simulation: yield* runSimulation(task) };
+}

@@ -1,0 +1,38 @@
+/** A part of a view on a card of its own, under a heading that opens and closes it. */
+import { makeStyles } from "@fluentui/react-components";
+import type { ReactNode } from "react";
+import { Disclosure } from "./Disclosure";
+import { useSharedStyles } from "./parts.styles";
+import { tokens } from "./tokens";
+
+const useStyles = makeStyles({
+  content: {
+    display: "flex",
+    flexDirection: "column",
+    gap: tokens.spacingVerticalS,
+    padding: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalM} ${tokens.spacingVerticalM}`,
+  },
+});
+
+export type PartProps = {
+  readonly title: string;
+  readonly startsOpen?: boolean;
+  /** Made only while it is open. */
+  readonly children: () => ReactNode;
+};
+
+export function Part({ title, startsOpen = false, children }: PartProps) {
+  const styles = useStyles();
+  const shared = useSharedStyles();
+  return (
+    <section className={shared.card} aria-label={title}>
+      <Disclosure
+        isHeading
+        startsOpen={startsOpen}
+        label={<span className={shared.subheading}>{title}</span>}
+      >
+        {() => <div className={styles.content}>{children()}</div>}
+      </Disclosure>
+    </section>
+  );
+}

@@ -1,0 +1,36 @@
+/** Adds sheets that are the person's from then on, beside what the workbook has, and shows the first. */
+import { useState } from "react";
+import type { Drawing } from "../../workbook/drawing";
+import { hostFault } from "../state/hostFault";
+import { usePane } from "../state/paneContext";
+import { useBroken } from "../state/useBroken";
+
+export type AddingSheets = {
+  readonly isBusy: boolean;
+  readonly add: (drawings: readonly Drawing[]) => void;
+};
+
+export function useAddSheets(): AddingSheets {
+  const { workbook, goTo, showFault } = usePane();
+  const [isBusy, setBusy] = useState(false);
+  const onBroken = useBroken();
+  const add = (drawings: readonly Drawing[]): void => {
+    setBusy(true);
+    workbook
+      .write(drawings)
+      .then(
+        (written) => {
+          const first = written.ok ? written.value[0] : undefined;
+          if (!written.ok) showFault(written.error);
+          if (first !== undefined) goTo({ sheet: first.name, row: 0, column: 0 });
+        },
+        (error: unknown) => {
+          const fault = hostFault(error);
+          if (fault === null) onBroken(error);
+          else showFault(fault);
+        },
+      )
+      .finally(() => setBusy(false));
+  };
+  return { isBusy, add };
+}
