@@ -23,7 +23,7 @@ import { orderMark, orderSheetKinds, supplierMark } from "../sheets/orderWish";
 import type { Drawing, SheetMark } from "../workbook/drawing";
 import { sameMark } from "../workbook/sheetStamp";
 import type { Workbook, WorkbookFault, WriteOptions, WrittenSheet } from "../workbook/workbook";
-import { readOrderBook, sizeTextOf, withCounts, type OrderBook } from "./orderBook";
+import { readOrderBook, sizeTextOf, withStock, type OrderBook } from "./orderBook";
 import { holdRecord, settleRecord, type BookRecord } from "./orderBookRecord";
 import { contentsOf, orderDrawings, supplierDrawings } from "./orderDrawings";
 import type { JobsOrder } from "./orderJobs";
@@ -56,7 +56,7 @@ export async function keepDraft(
   const read = await readToWrite(workbook, act.day);
   if (!read.ok) return read;
   const { settings } = read.value;
-  const book = withCounts(read.value.book, order.counted, act.day);
+  const book = withStock(read.value.book, order.stock, act.day);
   if (order.book.kept.text !== book.kept.text) {
     return err({
       code: "book-has-changed",
@@ -120,10 +120,7 @@ export async function sendKept(
     if (!changed.ok) return changed;
     const [first] = changed.value;
     if (first !== undefined) {
-      return err({
-        code: "sheet-differs",
-        message: `${first.message} Put the cell back, or work the order out again and keep it under its number.`,
-      });
+      return err({ code: "sheet-differs", message: first.message });
     }
   }
   const sent = sendOrder(books, number, day, who);

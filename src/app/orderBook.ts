@@ -8,9 +8,9 @@
 import type { Block } from "../core/base/cell";
 import { makeFinding, type Finding, type FindingTable } from "../core/base/finding";
 import { ok, type Result } from "../core/base/result";
-import { checkStock } from "../core/purchasing/purchasingRows";
+import { checkStock, type CheckedStock } from "../core/purchasing/purchasingRows";
 import { sizedKey } from "../core/purchasing/sizedItem";
-import { piecesByKey, type SizedPieces } from "../core/purchasing/sizedPieces";
+import { addUp, piecesByKey, type SizedPieces } from "../core/purchasing/sizedPieces";
 import type { OrderBooks } from "../core/purchasing/standing";
 import { addMovements, auditMovements, countChange } from "../core/purchasing/stockMovements";
 import { sizeTexts, type SizeText } from "../core/takeoff/sizeTexts";
@@ -44,7 +44,7 @@ export const orderBookFindings = {
 
 export type OrderBook = {
   readonly kept: KeptRecord;
-  /** With the rows by hand and the counts of the shelf. */
+  /** With the rows by hand, the counts of the shelf and what is on order by other means. */
   readonly books: OrderBooks;
   /** What the person's stock sheet says now, as far as it was ever read. */
   readonly counts: readonly SizedPieces[];
@@ -55,7 +55,7 @@ export type OrderBook = {
   readonly mayWrite: boolean;
 };
 
-/** With the counts of the workbook's own stock sheet. `today` is a date serial. Error: it could not be read. */
+/** With what the workbook's own stock sheet says. `today` is a date serial. Error: it could not be read. */
 export async function readOrderBook(
   workbook: Workbook,
   settings: Settings,
@@ -65,8 +65,9 @@ export async function readOrderBook(
   if (!kept.ok) return kept;
   const tables = await readOrderTables(workbook);
   if (!tables.ok) return tables;
-  const stock = checkStock(tables.value.stock ?? [], settings.unit);
-  return ok(withCounts(kept.value, stock.value.counted, today));
+  const { stock } = tables.value;
+  const checked = stock === null ? null : checkStock(stock, settings.unit).value;
+  return ok(withStock(kept.value, checked, today));
 }
 
 /** Without what the person's stock sheets say. */
@@ -105,14 +106,13 @@ export async function readKeptBook(
 }
 
 /**
- * The book with the counts of a stock sheet. A number that is not what it was when the book last took
- * it in is what somebody counted; one that is the same has been carried on by the movements.
+ * The book with what a stock sheet says; as it is where there is none. A number on hand that is not
+ * what it was when the book last took it in is what somebody counted; one that is the same has been
+ * carried on by the movements.
  */
-export function withCounts(
-  book: OrderBook,
-  counted: readonly SizedPieces[],
-  today: number,
-): OrderBook {
+export function withStock(book: OrderBook, stock: CheckedStock | null, today: number): OrderBook {
+  if (stock === null) return book;
+  const { counted, onOrder } = stock;
   const before = piecesByKey(book.counts, sizedKey);
   const now = piecesByKey(counted, sizedKey);
   const once = new Map(counted.map((each) => [sizedKey(each), each]));
@@ -130,7 +130,8 @@ export function withCounts(
     size,
     pieces: pieces(now.get(key) ?? 0),
   }));
-  return { ...book, books: { ...book.books, movements }, counts: [...others, ...counts] };
+  const books = { ...book.books, movements, elsewhere: addUp(onOrder) };
+  return { ...book, books, counts: [...others, ...counts] };
 }
 
 /** How the sheets of the book write the size of each of its things. */

@@ -190,6 +190,7 @@ const aRecord: Shape<BookRecord> = (value) => {
     orders: listOf(anOrder),
     movements: listOf(aMovement),
     removed: listOf(aText),
+    elsewhere: listOf(aSizedPieces),
     counts: listOf(aSizedPieces),
     style: partsOf<BookRecord["style"]>({
       lengths: oneOf(lengthStyleNames),
@@ -197,6 +198,6 @@ const aRecord: Shape<BookRecord> = (value) => {
     }),
   })(value);
   if (parts === undefined) return undefined;
-  const { change, orders, movements, removed, counts, style } = parts;
-  return { change, books: { orders, movements, removed }, counts, style };
+  const { change, orders, movements, removed, elsewhere, counts, style } = parts;
+  return { change, books: { orders, movements, removed, elsewhere }, counts, style };
 };

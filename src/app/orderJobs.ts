@@ -20,9 +20,13 @@ import type { PlanCuts } from "../core/purchasing/orderCuts";
 import type { OrderInput } from "../core/purchasing/orderInput";
 import type { OrderPlan } from "../core/purchasing/orderPlan";
 import { checkOrderRules } from "../core/purchasing/orderRules";
-import { checkJobDates, checkStock, checkTerms } from "../core/purchasing/purchasingRows";
+import {
+  checkJobDates,
+  checkStock,
+  checkTerms,
+  type CheckedStock,
+} from "../core/purchasing/purchasingRows";
 import type { OrderPattern } from "../core/purchasing/orderNumber";
-import { addUp, type SizedPieces } from "../core/purchasing/sizedPieces";
 import { noSpares } from "../core/purchasing/spares";
 import { jobKey } from "../core/takeoff/takeOff";
 import { chooseJobs, type ChosenJob } from "./chooseJobs";
@@ -57,8 +61,8 @@ export type JobsOrder = {
   /** The order book that it was worked out with, and the name of its workbook. */
   readonly book: OrderBook;
   readonly bookFile: string;
-  /** What the stock sheet in use says. */
-  readonly counted: readonly SizedPieces[];
+  /** What the stock sheet in use says; `null` where there is none. */
+  readonly stock: CheckedStock | null;
   /** How kept orders are numbered. */
   readonly numbers: OrderPattern;
 };
@@ -158,8 +162,9 @@ function orderInput(
   });
   const offers = said(selling, { value: checkedOffers.offers, findings: checkedOffers.findings });
   const stocked = fileWith(files, "stock");
-  const stock = said(stocked, checkStock(stocked?.tables.stock ?? [], unitOf(stocked)));
-  const { holder, book, standing, ...doubts } = bookInUse(files, chosen, stock.counted, today);
+  const stockRows = stocked?.tables.stock ?? null;
+  const stock = stockRows === null ? null : said(stocked, checkStock(stockRows, unitOf(stocked)));
+  const { holder, book, standing, ...doubts } = bookInUse(files, chosen, stock, today);
   said(holder, { value: null, findings: [...book.findings, ...doubts.findings] });
   const paid = fileWith(files, "suppliers");
   const terms = said(paid, checkTerms(paid?.tables.suppliers ?? [], currency));
@@ -179,7 +184,7 @@ function orderInput(
         ...(dates.get(file)?.get(jobKey(estimate.job)) ?? { needBy: null, shipTo: "" }),
       })),
       demands,
-      standing: { ...standing, onOrder: addUp([...standing.onOrder, ...stock.onOrder]) },
+      standing,
       offers: madeToSize(offers, demands, (code) => itemOf(code)?.unit ?? null),
       terms,
       spares: (code) => {
@@ -194,7 +199,7 @@ function orderInput(
     findings,
     book,
     bookFile: holder.file,
-    counted: stock.counted,
+    stock,
     numbers: rules.numbers,
   };
 }

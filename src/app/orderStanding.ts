@@ -1,12 +1,13 @@
 /** What the order book of the workbooks says is there for the chosen jobs. */
 import { makeFinding, type Finding, type FindingTable } from "../core/base/finding";
 import type { Standing } from "../core/purchasing/orderInput";
-import type { JobPieces, SizedPieces } from "../core/purchasing/sizedPieces";
+import type { CheckedStock } from "../core/purchasing/purchasingRows";
+import type { JobPieces } from "../core/purchasing/sizedPieces";
 import { sentOrders, standingOf } from "../core/purchasing/standing";
 import { jobKey } from "../core/takeoff/takeOff";
 import type { ChosenJob } from "./chooseJobs";
 import type { CountedFile } from "./countFile";
-import { withCounts, type OrderBook } from "./orderBook";
+import { withStock, type OrderBook } from "./orderBook";
 
 export const orderStandingFindings = {
   "book-in-two-files": {
@@ -29,16 +30,16 @@ type BookInUse = {
   readonly findings: readonly Finding[];
 };
 
-/** `counted` is what the stock sheet in use says; `first` the first of the workbooks. */
+/** `stock` is what the stock sheet in use says; `first` the first of the workbooks. */
 export function bookInUse(
   [first, ...others]: readonly [CountedFile, ...(readonly CountedFile[])],
   chosen: readonly ChosenJob[],
-  counted: readonly SizedPieces[],
+  stock: CheckedStock | null,
   today: number,
 ): BookInUse {
   const keeping = [first, ...others].filter(({ book }) => book.kept.kind !== "none");
   const holder = keeping[0] ?? first;
-  const book = withCounts(holder.book, counted, today);
+  const book = withStock(holder.book, stock, today);
   const standing = standingOf(book.books);
   const { nameOf, unsure } = jobNames(chosen);
   const named = (all: readonly JobPieces[]): readonly JobPieces[] =>

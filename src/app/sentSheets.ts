@@ -15,12 +15,12 @@ export const sentSheetFindings = {
   "order-sheet-changed": {
     level: "warn",
     says: "The sheet of order {order} for {supplier} says {found} where the order has {was}.",
-    todo: "",
+    todo: "The order book holds. Put the cell back; a draft can be worked out again and kept under its number.",
   },
   "order-sheet-rows": {
     level: "warn",
     says: "The sheet of order {order} for {supplier} has {found} lines where the order has {was}.",
-    todo: "",
+    todo: "The order book holds. Put the sheet back; a draft can be worked out again and kept under its number.",
   },
 } as const satisfies FindingTable;
 

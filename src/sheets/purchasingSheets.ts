@@ -43,12 +43,17 @@ export const stockSheet = (rows: TypedRows, notice: string | null): Drawing =>
     columns: [
       { words: "Item", width: 20 },
       { words: "Size", width: 14, note: "The length of a bar or offcut." },
-      { words: "On hand", width: 10, format: "count", note: "Free pieces on the shelf." },
+      {
+        words: "On hand",
+        width: 10,
+        format: "count",
+        note: "Free pieces on the shelf. Typed anew, it is a count of the shelf: stock movements carry on from it.",
+      },
       {
         words: "On order",
         width: 10,
         format: "count",
-        note: "Ordered for stock and not yet there.",
+        note: "Ordered for stock by other means than the order book, and not yet there.",
       },
     ],
     rows,

@@ -277,6 +277,29 @@ describe("once received", () => {
   });
 });
 
+test("what is on order by other means is promised once, and taken when it has come", async () => {
+  const workbook = office(5);
+  workbook.type({ sheet: "Stock", row: 0, column: 3 }, "On order");
+  workbook.type({ sheet: "Stock", row: 1, column: 3 }, 2);
+  const order = await workedOut(workbook);
+  // Ten needed: three on the shelf, two on their way.
+  expect(toBuy(order)).toMatchObject({ TROLLEY: 5 });
+  const number = await keepAndSend(workbook);
+  const { onOrder } = standingOf((await book(workbook)).books);
+  expect(onOrder.filter(({ item }) => item === "TROLLEY")).toEqual([]);
+  need(workbook, 6);
+  expect(toBuy(await workedOut(workbook))).toMatchObject({ TROLLEY: 2 });
+  workbook.type({ sheet: "Stock", row: 1, column: 3 }, 0);
+  workbook.type({ sheet: "Stock", row: 1, column: 2 }, 2);
+  expect(await onHand(workbook, "TROLLEY")).toEqual([]);
+  valueOf(await receiveKept(workbook, number, act));
+  expect(
+    movements(workbook)
+      .filter((cells) => cells[2] === "TROLLEY")
+      .at(-1),
+  ).toEqual(expect.arrayContaining(["taken", -2, 0, "Dock", number]));
+});
+
 describe("rows that a person adds to the stock movements", () => {
   test("are taken in, numbered, and their sheet is written over without a copy", async () => {
     const workbook = office();

@@ -33,7 +33,8 @@ export const purchasingFindings = {
 export type Checked<Value> = { readonly value: Value; readonly findings: readonly Finding[] };
 
 /** What a stock sheet says. */
-type CheckedStock = {
+export type CheckedStock = {
+  /** Ordered for stock by other means than the order book. */
   readonly onOrder: readonly SizedPieces[];
   /** What was counted on the shelf, zeros too; of two rows for one thing each. */
   readonly counted: readonly SizedPieces[];

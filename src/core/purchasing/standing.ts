@@ -14,9 +14,16 @@ export type OrderBooks = {
   readonly movements: readonly StockMovement[];
   /** Numbers of drafts that were removed; no other order gets them. */
   readonly removed: readonly string[];
+  /** On order for stock by other means, as a person says; orders may be promised of it. */
+  readonly elsewhere: readonly SizedPieces[];
 };
 
-export const noBooks: OrderBooks = { orders: [], movements: [], removed: [] };
+export const noBooks: OrderBooks = {
+  orders: [],
+  movements: [],
+  removed: [],
+  elsewhere: [],
+};
 
 /** The orders that are sent or received. */
 export const sentOrders = ({ orders }: OrderBooks): readonly OrderRecord[] =>
@@ -27,15 +34,16 @@ export const sentOrders = ({ orders }: OrderBooks): readonly OrderRecord[] =>
  * is free on order until it is received, less what is promised of it; what has come and is promised
  * is not free on the shelf either.
  */
-export function standingOf({ orders, movements }: OrderBooks): Standing {
+export function standingOf({ orders, movements, elsewhere }: OrderBooks): Standing {
   const sent = orders.filter(({ state }) => state === "sent");
   const received = orders.filter(({ state }) => state === "received");
-  const coming = addUp(
-    sent.flatMap(({ packs, offcuts }) => [
+  const coming = addUp([
+    ...elsewhere,
+    ...sent.flatMap(({ packs, offcuts }) => [
       ...packs.map(({ item, size, leftOver }) => ({ item, size, pieces: leftOver })),
       ...offcuts,
     ]),
-  );
+  ]);
   const promised = piecesByKey(openPromises(orders, movements), sizedKey);
   const comes = piecesByKey(coming, sizedKey);
   return {

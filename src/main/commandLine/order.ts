@@ -1,5 +1,6 @@
 /**
- * `npm run order`: one order for the jobs of several workbooks, without a screen.
+ * `npm run order`: one order for the jobs of several workbooks, and what is done with kept orders,
+ * without a screen.
  *
  * Exit status: 0 everything is on it, 1 something is not, 2 unusable input (the message on stderr).
  */
@@ -8,16 +9,16 @@ import { err, ok, type Result } from "../../core/base/result";
 import { cutPlan } from "../../core/purchasing/cutting/cutPlan";
 import type { Solver } from "../../core/purchasing/cutting/solver";
 import type { PlanCuts } from "../../core/purchasing/orderCuts";
-import { readItemTable } from "../../tables/itemTable";
-import { readKitBook } from "../../tables/kitBookTable";
 import { countFile, type CountedFile } from "../../app/countFile";
-import type { OtherInputs } from "../../app/inputs";
 import { orderDrawings } from "../../app/orderDrawings";
-import { orderJobs } from "../../app/orderJobs";
-import { loadHighsSolver } from "../../adapters/highs/highsSolver";
+import { keepDraft } from "../../app/keepOrder";
+import { orderInParts } from "../../app/orderInParts";
+import { orderJobs, type JobsOrder } from "../../app/orderJobs";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { answer, type Answer } from "./answer";
-import { blocksOf, readWorkbookFile, writeFileWhole } from "./files";
+import { runBookAct } from "./bookActs";
+import { readWorkbookFile, writeFileWhole } from "./files";
+import { otherInputs } from "./namedFiles";
 import { eachItsOwn, readOrderArguments, type OrderArguments } from "./orderArguments";
 import { orderJson } from "./orderJson";
 import { orderText } from "./orderText";
@@ -25,8 +26,12 @@ import { orderText } from "./orderText";
 async function run(words: readonly string[]): Promise<Result<Answer, string>> {
   const read = readOrderArguments(words);
   if (!read.ok) return read;
-  const wanted = read.value;
-  const others = await namedInputs(wanted);
+  return read.value.kind === "book" ? runBookAct(read.value) : workOut(read.value);
+}
+
+async function workOut(wanted: OrderArguments): Promise<Result<Answer, string>> {
+  const named = (path: string | null): string | null => (path === eachItsOwn ? null : path);
+  const others = await otherInputs({ kitBook: named(wanted.kitBook), items: named(wanted.items) });
   if (!others.ok) return others;
   const workbooks: FileWorkbook[] = [];
   const files: CountedFile[] = [];
@@ -44,25 +49,54 @@ async function run(words: readonly string[]): Promise<Result<Answer, string>> {
     const messages = stops.filter(({ level }) => level === "stop").map(({ message }) => message);
     return err([...new Set(messages)].join("\n"));
   }
-  const order = orderJobs(files, {
+  const planCuts = cutPlanner(await solverIfAny(wanted.seconds), wanted.seconds);
+  const whole = orderJobs(files, {
     jobs: wanted.jobs,
     kitBooksDecided: wanted.kitBook !== null,
     itemsDecided: wanted.items !== null,
     today: wanted.today,
-    planCuts: cutPlanner(await loadHighsSolver({ wholeSeconds: wanted.seconds }), wanted.seconds),
+    planCuts,
   });
-  if (!order.ok) return order;
-  const [first] = workbooks;
-  if (wanted.out !== null && first !== undefined) {
-    const written = await first.write(orderDrawings(order.value));
+  if (!whole.ok) return whole;
+  const { part, nextOrderDay } = wanted;
+  const parts = part === null ? null : orderInParts(whole.value, nextOrderDay, planCuts);
+  const order = parts === null ? whole.value : part === "now" ? parts.now : parts.canWait;
+  const split =
+    parts === null || part === null ? null : { part, nextOrderDay, costsMore: parts.costsMore };
+  const kept = await write(workbooks[0], order, wanted);
+  if (!kept.ok) return kept;
+  const said = { split, number: kept.value };
+  return ok({
+    text: wanted.json ? JSON.stringify(orderJson(order, said), null, 2) : orderText(order, said),
+    complete: order.complete,
+  });
+}
+
+/** Writes the file that was asked for. The number under which the order was kept, if it was. */
+async function write(
+  workbook: FileWorkbook | undefined,
+  order: JobsOrder,
+  { out, keep, number, today }: OrderArguments,
+): Promise<Result<string | null, string>> {
+  if (out === null || workbook === undefined) return ok(null);
+  const kept = keep ? await keepDraft(workbook, order, { day: today, number }) : null;
+  if (kept?.ok === false) return err(kept.error.message);
+  if (kept === null) {
+    const written = await workbook.write(orderDrawings(order));
     if (!written.ok) return err(written.error.message);
-    const saved = writeFileWhole(wanted.out, first.bytes());
-    if (!saved.ok) return saved;
   }
-  const text = wanted.json
-    ? JSON.stringify(orderJson(order.value), null, 2)
-    : orderText(order.value);
-  return ok({ text, complete: order.value.complete });
+  const saved = writeFileWhole(out, workbook.bytes());
+  return saved.ok ? ok(kept === null ? null : kept.value.number) : saved;
+}
+
+/** `null` where the solver is not installed or may not run: the cut plan does without it. */
+async function solverIfAny(seconds: number): Promise<Solver | null> {
+  try {
+    const { loadHighsSolver } = await import("../../adapters/highs/highsSolver");
+    return await loadHighsSolver({ wholeSeconds: seconds });
+  } catch {
+    return null;
+  }
 }
 
 /** A file's name, or its whole path where two have the same name. */
@@ -78,34 +112,6 @@ function cutPlanner(solver: Solver | null, seconds: number): PlanCuts {
       shouldStop: () => performance.now() > end,
     });
   };
-}
-
-/** The kit book and items that hold for all workbooks, where the person named a file. */
-async function namedInputs({
-  kitBook,
-  items,
-}: OrderArguments): Promise<Result<OtherInputs, string>> {
-  let others: OtherInputs = {};
-  if (kitBook !== null && kitBook !== eachItsOwn) {
-    const blocks = await blocksIn(kitBook);
-    if (!blocks.ok) return blocks;
-    const book = readKitBook(blocks.value);
-    if (book === null) return err(`${kitBook}: no kit book was found in it.`);
-    others = { kitBook: book };
-  }
-  if (items !== null && items !== eachItsOwn) {
-    const blocks = await blocksIn(items);
-    if (!blocks.ok) return blocks;
-    const rows = blocks.value.map(readItemTable).find((table) => table !== null);
-    if (rows === undefined) return err(`${items}: no items table was found in it.`);
-    others = { ...others, items: rows };
-  }
-  return ok(others);
-}
-
-async function blocksIn(path: string): ReturnType<typeof blocksOf> {
-  const workbook = readWorkbookFile(path);
-  return workbook.ok ? blocksOf(workbook.value) : workbook;
 }
 
 answer(await run(process.argv.slice(2)));

@@ -4,7 +4,9 @@ import { readDate } from "../../core/base/cell";
 import { err, ok, type Result } from "../../core/base/result";
 import { today as todayNow } from "../../app/today";
 
+/** An order that is worked out. */
 export type OrderArguments = {
+  readonly kind: "work out";
   readonly paths: readonly string[];
   readonly jobs: readonly string[] | null;
   /** A path, or `each`; `null` where the person has not decided. */
@@ -16,6 +18,28 @@ export type OrderArguments = {
   readonly seconds: number;
   readonly json: boolean;
   readonly out: string | null;
+  /** Whether it is kept in the order book, in the place of a draft where that is named. */
+  readonly keep: boolean;
+  readonly number: string | null;
+  /** Which part of it, and the day on which the other can go out. */
+  readonly part: "now" | "can wait" | null;
+  readonly nextOrderDay: number;
+};
+
+export const bookActs = ["send", "receive", "remove", "list"] as const;
+type ActName = (typeof bookActs)[number];
+
+/** What is done with a kept order. */
+export type BookArguments = {
+  readonly kind: "book";
+  readonly act: ActName;
+  readonly path: string;
+  /** The empty text for a list. */
+  readonly number: string;
+  readonly today: number;
+  readonly who: string;
+  readonly json: boolean;
+  readonly out: string | null;
 };
 
 /** In place of a file: every workbook by its own. */
@@ -23,6 +47,8 @@ export const eachItsOwn = "each";
 
 const usage = [
   "Use: npm run --silent order -- A.xlsx B.xlsx … [options]",
+  "     npm run --silent order -- send|receive|remove NUMBER A.xlsx --out A.xlsx [--who NAME]",
+  "     npm run --silent order -- list A.xlsx [--json]",
   "",
   "  A.xlsx …             workbooks with schedules; sheets of offers, stock on hand, job dates, suppliers",
   "                       and order rules are read from the first workbook that has them",
@@ -31,37 +57,104 @@ const usage = [
   "  --items FILE|each    where items differ: that table for all, or each its own and a code is one item",
   "  --today YYYY-MM-DD   the day of the order (today)",
   "  --seconds N          the longest search for one cut plan (20)",
-  "  --out FILE.xlsx      write the sheets of the order into a copy of the first workbook",
+  "  --now                only what must go out before the next order day",
+  "  --can-wait           only what may still go out on the next order day",
+  "  --next-order DAY     that day, YYYY-MM-DD (in a week)",
+  "  --keep               keep it as a draft in the order book of the first workbook; needs --out",
+  "  --number NUMBER      with --keep: in the place of that draft (a new number of the firm's pattern)",
+  "  --out FILE.xlsx      write the sheets into a copy of the first workbook, or into it where it is named",
+  "  --who NAME           who says that it is sent or received",
   "  --json               print one JSON object instead of text",
+  "",
+  "  send                 freezes a draft; what it takes off the shelf is taken",
+  "  receive              all of a sent order has come; what is left over is stock on hand",
+  "  remove               takes a draft out; its number is not given again",
+  "  list                 the orders, what is on the shelf, and what was changed by hand",
   "",
   "Exit status: 0 everything is on the order, 1 something is not, 2 unusable input.",
 ].join("\n");
 
 /** Error: what is wrong with the words, with the usage. */
-export function readOrderArguments(words: readonly string[]): Result<OrderArguments, string> {
-  const wrong = (says: string): Result<never, string> => err(`${says}\n\n${usage}`);
+export function readOrderArguments(
+  words: readonly string[],
+): Result<OrderArguments | BookArguments, string> {
   const parsed = parse(words);
-  if (!parsed.ok) return wrong(parsed.error);
+  if (!parsed.ok) return err(wrongWords(parsed.error));
   const { values, positionals } = parsed.value;
   if (values.help === true) return err(usage);
-  if (positionals.length === 0) return wrong("Name a workbook.");
-  const today = values.today === undefined ? todayNow() : readDate(values.today);
-  if (today === null)
-    return wrong(`--today is a date such as 2026-12-01, and not ${values.today}.`);
+  const today = dayOf(values.today, 0);
+  if (today === null) return err(wrongWords(notADay("--today", values.today)));
+  const common = { today, json: values.json ?? false, out: values.out ?? null };
+  const act = bookActs.find((each) => each === positionals[0]);
+  const read =
+    act === undefined
+      ? workOutArguments(positionals, values, common)
+      : bookArguments(act, positionals.slice(1), { ...common, who: values.who ?? "" });
+  return read.ok ? read : err(wrongWords(read.error));
+}
+
+const wrongWords = (says: string): string => `${says}\n\n${usage}`;
+const notADay = (option: string, found: string | undefined): string =>
+  `${option} is a date such as 2026-12-01, and not ${found ?? ""}.`;
+
+type Common = Pick<BookArguments, "today" | "json" | "out">;
+
+function bookArguments(
+  act: ActName,
+  words: readonly string[],
+  common: Common & Pick<BookArguments, "who">,
+): Result<BookArguments, string> {
+  const [number = "", path = ""] = act === "list" ? ["", ...words] : words;
+  if (words.length !== (act === "list" ? 1 : 2)) {
+    return err(
+      act === "list"
+        ? "Name one workbook."
+        : `Name the order and its workbook: ${act} NUMBER A.xlsx.`,
+    );
+  }
+  if (act !== "list" && common.out === null) {
+    return err(`Say where to with --out; --out ${path} writes into the workbook itself.`);
+  }
+  return ok({ kind: "book", act, path, number, ...common });
+}
+
+function workOutArguments(
+  paths: readonly string[],
+  values: Values,
+  common: Common,
+): Result<OrderArguments, string> {
+  const [first] = paths;
+  if (first === undefined) return err("Name a workbook.");
   const seconds = Number(values.seconds ?? 20);
   if (!(seconds >= 0))
-    return wrong(`--seconds is a number from zero up, and not ${values.seconds}.`);
+    return err(`--seconds is a number from zero up, and not ${values.seconds ?? ""}.`);
+  const nextOrderDay = dayOf(values["next-order"], 7, common.today);
+  if (nextOrderDay === null) return err(notADay("--next-order", values["next-order"]));
+  const isNow = values.now === true;
+  const canWait = values["can-wait"] === true;
+  if (isNow && canWait)
+    return err("--now and --can-wait are two orders: keep one after the other.");
+  const keep = values.keep === true;
+  if (keep && common.out === null) {
+    return err(`Say where to with --out; --out ${first} writes into the workbook itself.`);
+  }
+  if (values.number !== undefined && !keep) return err("--number goes with --keep.");
   return ok({
-    paths: positionals,
+    kind: "work out",
+    paths,
     jobs: values.jobs ?? null,
     kitBook: values["kit-book"] ?? null,
     items: values.items ?? null,
-    today,
     seconds,
-    json: values.json ?? false,
-    out: values.out ?? null,
+    ...common,
+    keep,
+    number: values.number ?? null,
+    part: isNow ? "now" : canWait ? "can wait" : null,
+    nextOrderDay,
   });
 }
+
+type Values = Extract<ReturnType<typeof parse>, { readonly ok: true }>["value"]["values"];
 
 function parse(words: readonly string[]) {
   try {
@@ -75,6 +168,12 @@ function parse(words: readonly string[]) {
           items: { type: "string" },
           today: { type: "string" },
           seconds: { type: "string" },
+          now: { type: "boolean" },
+          "can-wait": { type: "boolean" },
+          "next-order": { type: "string" },
+          keep: { type: "boolean" },
+          number: { type: "string" },
+          who: { type: "string" },
           out: { type: "string" },
           json: { type: "boolean" },
           help: { type: "boolean", short: "h" },
@@ -86,4 +185,9 @@ function parse(words: readonly string[]) {
     if (error instanceof TypeError) return err(error.message);
     throw error;
   }
+}
+
+/** The day of the words; where there are none, so many days after `from`. */
+function dayOf(words: string | undefined, after: number, from = todayNow()): number | null {
+  return words === undefined ? from + after : readDate(words);
 }

@@ -3,8 +3,10 @@
  * lengths of bars, pieces and offcuts are numbers in the unit of the first workbook.
  *
  * `onHand` is all that covers the need already, so that need + spares - onHand = buy. Lengths that are
- * cut have their cost with the line of their bars. A share with no job is stock's.
+ * cut have their cost with the line of their bars. A share with no job is stock's. `number` is that of
+ * the kept order, and `split` which part of the whole it is; `null` for none.
  */
+import { dateText } from "../../core/base/date";
 import { findingCell } from "../../core/base/finding";
 import type { Inches } from "../../core/base/units";
 import { decimalText } from "../../core/money/writeMoney";
@@ -15,8 +17,12 @@ import type { OrderLine } from "../../core/purchasing/orderPlan";
 import type { Share } from "../../core/purchasing/shares";
 import type { JobsOrder } from "../../app/orderJobs";
 import { currencyIn } from "../../app/settings";
+import type { OrderSaid } from "./orderText";
 
-export function orderJson({ plan, settings, findings, complete }: JobsOrder) {
+export function orderJson(
+  { plan, settings, findings, complete }: JobsOrder,
+  { split, number }: OrderSaid,
+) {
   const currency = currencyIn(settings);
   const money = (amount: Parameters<typeof decimalText>[0]): string =>
     decimalText(amount, currency);
@@ -39,6 +45,15 @@ export function orderJson({ plan, settings, findings, complete }: JobsOrder) {
         };
   return {
     complete,
+    number,
+    split:
+      split === null
+        ? null
+        : {
+            part: split.part,
+            nextOrderDay: dateText(split.nextOrderDay),
+            costsMore: money(split.costsMore),
+          },
     lines: plan.lines.map((line) => ({
       item: line.item,
       size: sizeText(line.size),

@@ -1,5 +1,6 @@
 /** The order as text that a person reads in a terminal. */
 import { dateText } from "../../core/base/date";
+import type { Cents } from "../../core/base/units";
 import { moneyText } from "../../core/money/writeMoney";
 import { cutPlanWords } from "../../core/purchasing/cutting/cutWords";
 import { sizedTexts } from "../../core/purchasing/sizedTexts";
@@ -8,7 +9,22 @@ import { currencyIn, lengthStyleOf } from "../../app/settings";
 import { findingsText } from "./takeOffText";
 import { textTable } from "./textTable";
 
-export function orderText({ plan, settings, findings, complete }: JobsOrder): string {
+/** What was done with the order besides working it out; `null` for none. */
+export type OrderSaid = {
+  readonly split: {
+    readonly part: "now" | "can wait";
+    /** A date serial. */
+    readonly nextOrderDay: number;
+    readonly costsMore: Cents;
+  } | null;
+  /** Under which it was kept. */
+  readonly number: string | null;
+};
+
+export function orderText(
+  { plan, settings, findings, complete }: JobsOrder,
+  { split, number }: OrderSaid,
+): string {
   const currency = currencyIn(settings);
   const size = sizedTexts(plan, lengthStyleOf(settings));
   const money = (amount: Parameters<typeof moneyText>[0]): string => moneyText(amount, currency);
@@ -48,6 +64,14 @@ export function orderText({ plan, settings, findings, complete }: JobsOrder): st
   const { saved } = plan;
   return [
     `Order for ${plan.jobs.map(({ job }) => job).join("; ") || "no job"}`,
+    ...(split === null
+      ? []
+      : [
+          split.part === "now"
+            ? `Only what must go out before ${dateText(split.nextOrderDay)}.`
+            : `Only what may still go out on ${dateText(split.nextOrderDay)}.`,
+          `Two orders cost ${money(split.costsMore)} more than one.`,
+        ]),
     ...suppliers,
     "",
     ...plan.cutPlans.map((cuts) => `Cut ${cuts.item}: ${cutPlanWords(cuts, currency)}`),
@@ -62,6 +86,7 @@ export function orderText({ plan, settings, findings, complete }: JobsOrder): st
     "",
     ...findingsText(findings.map(({ finding }) => finding)),
     "",
+    ...(number === null ? [] : [`Kept as draft ${number}.`]),
     complete ? "Everything is on the order." : "NOT COMPLETE: see the stops above.",
   ].join("\n");
 }
