@@ -5,17 +5,18 @@
  * written as the next edition, four new sheets beside the old ones, of which no cell is touched: what a
  * person typed there, with its looks, notes and formulas, stays, and counts again when the new sheets go.
  */
+import type { Finding } from "../core/base/finding";
+import { ok, type Result } from "../core/base/result";
 import { applyChanges, type Wanted } from "../core/bookcheck/applyChanges";
 import { compareBooks, type RowChange } from "../core/bookcheck/compareBooks";
 import { compileKitBook } from "../core/kitbook/compileKitBook";
-import type { Finding } from "../core/base/finding";
 import type { KitBookRows } from "../core/kitbook/rows";
 import { kitBookDrawings } from "../tables/kitBookDrawings";
 import { readKitBook, type KitBookReading } from "../tables/kitBookTable";
 import type { Drawing } from "../workbook/drawing";
-import { usedBlock } from "../workbook/readSource";
-import type { WorkbookSnapshot } from "../workbook/snapshot";
+import type { Workbook, WorkbookFault } from "../workbook/workbook";
 import type { KitBookAtHand } from "./kitBookAtHand";
+import { readBlocks } from "./sourceBlocks";
 
 export type KitBookImport = {
   /** The rows in use now: the workbook's own, or the starter's. */
@@ -63,6 +64,10 @@ export const importFindings = (
 export const importDrawings = (rows: KitBookRows, edition: number): readonly Drawing[] =>
   kitBookDrawings(rows, edition + 1);
 
-/** The kit book in a file's visible sheets; `null` where it has none. */
-export const kitBookInFile = ({ sheets }: WorkbookSnapshot): KitBookReading | null =>
-  readKitBook(sheets.filter(({ visible, mark }) => visible && mark === null).map(usedBlock));
+/** The kit book of another workbook, such as a file; `null` where it has none. Error: it could not be read. */
+export async function kitBookIn(
+  workbook: Workbook,
+): Promise<Result<KitBookReading | null, WorkbookFault>> {
+  const blocks = await readBlocks(await workbook.sheets(), (source) => workbook.read(source));
+  return blocks.ok ? ok(readKitBook(blocks.value.map(({ block }) => block))) : blocks;
+}

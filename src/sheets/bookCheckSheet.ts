@@ -2,7 +2,7 @@
 import { placeName } from "../core/base/cell";
 import { findingCell, findingLevels, type Finding } from "../core/base/finding";
 import type { BookConnection } from "../core/bookcheck/connections";
-import { inchText } from "../core/bookcheck/connectionFindings";
+import { joinedWords } from "../core/bookcheck/connectionFindings";
 import { rowName } from "../core/bookcheck/rowName";
 import type { Drawing, DrawnRow } from "../workbook/drawing";
 import { caution } from "./caution";
@@ -103,10 +103,3 @@ function boltRow({ source, items, joined, types, faults }: BookConnection): Draw
     text(`${joinedWords(joined)}: ${checked}. ${types.join(", ")}`, { wrap: true }),
   );
 }
-
-/** `0.5 in`, `0.25 in to 0.5 in`, or that it is not known. */
-export const joinedWords = (joined: BookConnection["joined"]): string => {
-  if (joined === null) return "thickness not known";
-  const { least, most } = joined;
-  return least === most ? inchText(most) : `${inchText(least)} to ${inchText(most)}`;
-};

@@ -3,6 +3,8 @@ import type { CellValue } from "../core/base/cell";
 import type { Result } from "../core/base/result";
 import type { WorkbookSnapshot } from "./snapshot";
 
+export type FileKind = "xlsx" | "csv";
+
 export type WorkbookFiles = {
   /** Reads an .xlsx or .csv file; the fault is plain words. */
   readonly read: (name: string, bytes: Uint8Array) => Result<WorkbookSnapshot, string>;
@@ -14,10 +16,3 @@ export type WorkbookFiles = {
 
 /** Loaded when a file is first opened or saved: the page shows without it. */
 export type LoadFiles = () => Promise<WorkbookFiles>;
-
-/** What a host lets the pane do with files. */
-export type FileDesk = {
-  readonly load: LoadFiles;
-  /** Gives the person a file; `null` where the host keeps that from us. */
-  readonly save: ((bytes: Uint8Array, name: string) => void) | null;
-};

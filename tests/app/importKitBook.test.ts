@@ -9,7 +9,7 @@ import {
   importedRows,
   isOffered,
   kitBookImport,
-  kitBookInFile,
+  kitBookIn,
 } from "../../src/app/importKitBook";
 import { readInputs, type Inputs } from "../../src/app/inputs";
 import { kitBookAtHand } from "../../src/app/kitBookAtHand";
@@ -21,7 +21,7 @@ import { starterKitBook } from "../../src/core/kitbook/starter/starterKitBook";
 import { kitBookDrawings } from "../../src/tables/kitBookDrawings";
 import { kitBookLines } from "../../src/tables/kitBookLines";
 import { drawnWorkbook } from "../../src/workbook/drawnWorkbook";
-import { snapshotOf, workbookOf } from "./typedWorkbook";
+import { workbookOf } from "./typedWorkbook";
 
 async function inputsOf(workbook: MemoryWorkbook): Promise<Inputs> {
   const inputs = await readInputs(workbook, defaultSettings);
@@ -45,13 +45,13 @@ const kinds = {
 };
 
 /** Through a file of the kind and back. */
-function throughFile(kind: keyof typeof kinds, rows: KitBookRows): KitBookRows {
+async function throughFile(kind: keyof typeof kinds, rows: KitBookRows): Promise<KitBookRows> {
   const opened = openFile(kinds[kind](rows), `other.${kind}`);
   if (!opened.ok) throw new Error(opened.error.message);
-  const reading = kitBookInFile(opened.value.snapshot());
-  if (reading === null) throw new Error("No book in the file.");
-  expect(reading.findings).toEqual([]);
-  return reading.rows;
+  const reading = await kitBookIn(opened.value);
+  if (!reading.ok || reading.value === null) throw new Error("No book in the file.");
+  expect(reading.value.findings).toEqual([]);
+  return reading.value.rows;
 }
 
 /** Text of any kind, such as a person or a machine may have typed. */
@@ -95,7 +95,7 @@ describe.each(["xlsx", "csv"] as const)("a book through a file: .%s", (kind) => 
     const workbook = workbookOf({ Start: [] });
     const { kitBook, kitBookEdition } = await importInto(
       workbook,
-      throughFile(kind, starterKitBook),
+      await throughFile(kind, starterKitBook),
     );
     expect([compareBooks(starterKitBook, kitBook), kitBookEdition]).toEqual([[], 1]);
   });
@@ -103,17 +103,20 @@ describe.each(["xlsx", "csv"] as const)("a book through a file: .%s", (kind) => 
   test("whatever its cells hold", async () => {
     await fc.assert(
       fc.asyncProperty(book, async (rows) => {
-        const { kitBook } = await importInto(workbookOf({ Start: [] }), throughFile(kind, rows));
+        const { kitBook } = await importInto(
+          workbookOf({ Start: [] }),
+          await throughFile(kind, rows),
+        );
         expect(compareBooks(rows, kitBook)).toEqual([]);
       }),
       { numRuns: 40 },
     );
   }, 120_000);
 
-  test("its own book changes nothing", () => {
+  test("its own book changes nothing", async () => {
     const change = kitBookImport(
       { rows: starterKitBook, isStarter: false },
-      throughFile(kind, starterKitBook),
+      await throughFile(kind, starterKitBook),
     );
     expect(change.changes).toEqual([]);
     expect(importedRows(change, () => true)).toEqual(starterKitBook);
@@ -178,9 +181,10 @@ describe("importing into a workbook that has a book", () => {
   });
 });
 
-test("a file without a kit book has none, and neither has a hidden sheet", () => {
-  expect(kitBookInFile(snapshotOf({ Schedule: [["Mark", "Width"]] }))).toBeNull();
+test("a file without a kit book has none, and neither has a hidden sheet", async () => {
+  const schedule = workbookOf({ Schedule: [["Mark", "Width"]] });
+  expect(await kitBookIn(schedule)).toEqual({ ok: true, value: null });
   const drawn = drawnWorkbook("other", kitBookDrawings(starterKitBook));
   const hidden = { ...drawn, sheets: drawn.sheets.map((each) => ({ ...each, visible: false })) };
-  expect(kitBookInFile(memoryWorkbook(hidden).snapshot())).toBeNull();
+  expect(await kitBookIn(memoryWorkbook(hidden))).toEqual({ ok: true, value: null });
 });

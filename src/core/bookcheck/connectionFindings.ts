@@ -171,3 +171,10 @@ const fastenerText = ({ kind, nominal }: Fastener): string => `a ${kind} ${nomin
 
 /** Inches to a thousandth, as fasteners are measured: `0.226 in`. */
 export const inchText = (length: number): string => `${Number(length.toFixed(3))} in`;
+
+/** `0.5 in`, `0.25 in to 0.5 in`, or that it is not known. */
+export const joinedWords = (joined: BookConnection["joined"]): string => {
+  if (joined === null) return "thickness not known";
+  const { least, most } = joined;
+  return least === most ? inchText(most) : `${inchText(least)} to ${inchText(most)}`;
+};

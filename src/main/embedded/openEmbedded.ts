@@ -9,7 +9,9 @@ import { gridFunctions } from "./gridFunctions";
 import { keepWhileChanging, openKeptWorkbook, type Keeping } from "./keepWork";
 import { buildPage, type PageParts } from "./pageParts";
 import { mountEmbeddedPane } from "./pane";
-import type { LoadFiles } from "../../workbook/files";
+import type { SaveFile } from "../../pane/state/paneContext";
+import type { FileKind, LoadFiles } from "../../workbook/files";
+import { usedBlock } from "../../workbook/readSource";
 import "./embedded.css";
 
 /** Builds the page in `body`, which is empty, and opens what was kept or else the first workbook. */
@@ -30,7 +32,7 @@ export async function openEmbedded(body: HTMLElement, files: LoadFiles): Promise
   page.say(before === null ? "" : "Your work from last time.");
   const keeping = keepWhileChanging(screen.workbook, kept, before !== null, page.say);
   await connect(screen.workbook, screen.recalculate);
-  const saveFile = (snapshot: WorkbookSnapshot): Promise<void> => saveAsFile(snapshot, files);
+  const saveFile: SaveFile = (snapshot, kind) => saveAsFile(snapshot, files, kind);
   mountEmbeddedPane(page.pane, { workbook: screen.workbook, saveFile }, dark);
   connectFiles(page, screen, keeping, files);
   moveByKey(body, page, screen);
@@ -113,7 +115,7 @@ function connectFiles(
     const snapshot = workbook.snapshot();
     await saveAsFile(snapshot, files);
     keeping.savedToFile();
-    page.say(`Saved ${xlsxName(snapshot.name)}.`);
+    page.say(`Saved ${fileName(snapshot.name, "xlsx")}.`);
   };
   const startOver = async (): Promise<void> => {
     const sure = await page.ask({
@@ -181,13 +183,24 @@ function watchDrops(onFile: (file: File) => void): void {
   );
 }
 
-async function saveAsFile(snapshot: WorkbookSnapshot, files: LoadFiles): Promise<void> {
-  const { write } = await files();
-  download(write(snapshot), xlsxName(snapshot.name));
+async function saveAsFile(
+  snapshot: WorkbookSnapshot,
+  files: LoadFiles,
+  kind: FileKind = "xlsx",
+): Promise<void> {
+  const { write, writeText } = await files();
+  const [first] = snapshot.sheets;
+  const bytes =
+    kind === "xlsx" || first === undefined ? write(snapshot) : writeText(usedBlock(first).rows);
+  download(bytes, fileTypes[kind], fileName(snapshot.name, kind));
 }
 
-function download(bytes: Uint8Array, name: string): void {
-  const type = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+const fileTypes: Readonly<Record<FileKind, string>> = {
+  xlsx: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+  csv: "text/csv",
+};
+
+function download(bytes: Uint8Array, type: string, name: string): void {
   const address = URL.createObjectURL(new Blob([bytes.slice()], { type }));
   const link = document.createElement("a");
   link.href = address;
@@ -197,5 +210,5 @@ function download(bytes: Uint8Array, name: string): void {
 }
 
 /** `Job A.csv` and `Job A.xlsx` both save as `Job A.xlsx`. */
-const xlsxName = (name: string): string =>
-  `${name.replace(/\.(xlsx|csv)$/i, "") || "Cribsheet"}.xlsx`;
+const fileName = (name: string, kind: FileKind): string =>
+  `${name.replace(/\.(xlsx|csv)$/i, "") || "Cribsheet"}.${kind}`;

@@ -1,13 +1,14 @@
 /** What every part of the pane may use: the workbook, the take-off, and ways to go to a cell. */
 import { createContext, useContext } from "react";
 import type { CellPlace } from "../../core/base/cell";
+import type { FileKind } from "../../workbook/files";
 import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import type { Workbook, WorkbookFault } from "../../workbook/workbook";
 import type { PaneDoors } from "./paneDoors";
 import type { TakeOffHandle } from "./useTakeOff";
 
-/** Saves a workbook as a file of its own, under its name. */
-export type SaveFile = (workbook: WorkbookSnapshot) => Promise<void>;
+/** Saves a workbook as a file of its own, under its name; as a .csv, its first sheet. */
+export type SaveFile = (workbook: WorkbookSnapshot, kind?: FileKind) => Promise<void>;
 
 export type PaneValue = TakeOffHandle & {
   readonly workbook: Workbook;

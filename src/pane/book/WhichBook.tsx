@@ -1,0 +1,62 @@
+/** Which kit book counts, and what is wrong with its rows. */
+import { Button } from "@fluentui/react-components";
+import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import type { KitBookAtHand } from "../../app/kitBookAtHand";
+import { foldFindings } from "../mend/foldFindings";
+import { FoldedFinding } from "../mend/FoldedFinding";
+import { Notice } from "../parts/Notice";
+import { useSharedStyles } from "../parts/parts.styles";
+import { useAdding } from "../setUp/useAdding";
+import { MoreList } from "./MoreList";
+
+export type WhichBookProps = { readonly takeOff: WorkbookTakeOff; readonly hand: KitBookAtHand };
+
+export function WhichBook({ takeOff, hand }: WhichBookProps) {
+  const shared = useSharedStyles();
+  const { isBusy, add } = useAdding();
+  const { kitBookEdition } = takeOff.inputs;
+  const edition = kitBookEdition > 1 ? `, edition ${kitBookEdition}` : "";
+  return (
+    <>
+      {hand.isStarter ? (
+        <Notice
+          level="note"
+          quiet
+          actions={
+            <Button
+              size="small"
+              disabled={isBusy}
+              onClick={() =>
+                add(
+                  new Set(["kitBook"]),
+                  hand.book.types.map(({ name }) => name),
+                )
+              }
+            >
+              Own it: add its sheets
+            </Button>
+          }
+        >
+          The starter kit book is in use. Own it to change its limits, parts and charts, and to add
+          opening types.
+        </Notice>
+      ) : (
+        <div>Counted by the workbook’s own kit book{edition}.</div>
+      )}
+      {hand.findings.length === 0 ? (
+        <Notice level="done" quiet>
+          Every row works.
+        </Notice>
+      ) : (
+        <section aria-label="What is wrong with the rows" className={shared.stack}>
+          <h3 className={shared.subheading}>What is wrong with the rows</h3>
+          {foldFindings(hand.findings).map(({ level, folds }) => (
+            <MoreList key={level} items={folds}>
+              {(fold) => <FoldedFinding key={fold.message} level={level} fold={fold} />}
+            </MoreList>
+          ))}
+        </section>
+      )}
+    </>
+  );
+}

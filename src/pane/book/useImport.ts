@@ -1,0 +1,108 @@
+/** Taking over another kit book: the file that was chosen, what it would change, and which of it is wanted. */
+import { useMemo, useState } from "react";
+import {
+  importDrawings,
+  importedRows,
+  importFindings,
+  isOffered,
+  kitBookImport,
+  kitBookIn,
+} from "../../app/importKitBook";
+import type { Inputs } from "../../app/inputs";
+import type { KitBookAtHand } from "../../app/kitBookAtHand";
+import type { Finding } from "../../core/base/finding";
+import type { RowChange } from "../../core/bookcheck/compareBooks";
+import { headingsOf } from "../../core/estimate/estimate";
+import type { KitBookRows } from "../../core/kitbook/rows";
+import type { Drawing } from "../../workbook/drawing";
+import { useBroken } from "../state/useBroken";
+import { usePane } from "../state/paneContext";
+
+export type ChosenFile = {
+  readonly name: string;
+  readonly rows: KitBookRows;
+  /** What was wrong with its headings. */
+  readonly findings: readonly Finding[];
+};
+
+export type ImportState = {
+  /** `null` before one is chosen, or while it is read. */
+  readonly file: ChosenFile | null;
+  /** Why a file was not opened; the empty text where it was. */
+  readonly fault: string;
+  readonly choose: (file: File) => void;
+  readonly leave: () => void;
+  readonly changes: readonly RowChange[];
+  readonly isTaken: (change: RowChange) => boolean;
+  readonly take: (changes: readonly RowChange[], taken: boolean) => void;
+  readonly taken: number;
+  /** What would not work in the book that comes of it. */
+  readonly stops: readonly Finding[];
+  readonly draw: () => readonly Drawing[];
+};
+
+export function useImport(hand: KitBookAtHand, inputs: Inputs): ImportState {
+  const { doors } = usePane();
+  const [file, setFile] = useState<ChosenFile | null>(null);
+  const [fault, setFault] = useState("");
+  // What a person chose otherwise than it was offered, by the change's own key.
+  const [chosen, setChosen] = useState<ReadonlyMap<string, boolean>>(new Map());
+  const onBroken = useBroken();
+
+  const open = async (picked: File): Promise<void> => {
+    const opened = await doors.openFile(picked);
+    if (!opened.ok) {
+      setFault(`${picked.name} was not opened. ${opened.error}`);
+      return;
+    }
+    const read = await kitBookIn(opened.value);
+    if (!read.ok) setFault(`${picked.name} was not read. ${read.error.message}`);
+    else if (read.value === null) setFault(`${picked.name} has no kit book.`);
+    else setFile({ name: picked.name, rows: read.value.rows, findings: read.value.findings });
+  };
+
+  const change = useMemo(
+    () => (file === null ? null : kitBookImport(hand, file.rows)),
+    [hand, file],
+  );
+  const isTaken = (each: RowChange): boolean =>
+    change !== null && (chosen.get(changeKey(each)) ?? isOffered(each, change));
+  const rows = useMemo(
+    () =>
+      change === null
+        ? null
+        : importedRows(change, (each) => chosen.get(changeKey(each)) ?? isOffered(each, change)),
+    [change, chosen],
+  );
+  const headings = headingsOf(inputs.schedules).join("\n");
+  const stops = useMemo(
+    () =>
+      rows === null
+        ? []
+        : importFindings(rows, headings === "" ? [] : headings.split("\n")).filter(
+            ({ level }) => level === "stop",
+          ),
+    [rows, headings],
+  );
+  return {
+    file,
+    fault,
+    choose: (picked) => {
+      setFile(null);
+      setFault("");
+      setChosen(new Map());
+      open(picked).catch(onBroken);
+    },
+    leave: () => setFile(null),
+    changes: change?.changes ?? [],
+    isTaken,
+    take: (changes, taken) =>
+      setChosen(new Map([...chosen, ...changes.map((each) => [changeKey(each), taken] as const)])),
+    taken: (change?.changes ?? []).filter(isTaken).length,
+    stops,
+    draw: () => (rows === null ? [] : importDrawings(rows, inputs.kitBookEdition)),
+  };
+}
+
+export const changeKey = ({ section, before, after }: RowChange): string =>
+  `${section} ${before ?? "-"} ${after ?? "-"}`;

@@ -1,0 +1,254 @@
+/** @jest-environment jsdom */
+import { afterEach, describe, expect, test } from "@jest/globals";
+import { cleanup, within } from "@testing-library/react";
+import axe from "axe-core";
+import { TextDecoder, TextEncoder } from "node:util";
+import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
+import { writeCsv } from "../../src/adapters/xlsx/writeCsv";
+import { setUpDrawings } from "../../src/app/setUpWorkbook";
+import { starterKitBook } from "../../src/core/kitbook/starter/starterKitBook";
+import { kitBookLines } from "../../src/tables/kitBookLines";
+import { scheduleRows, workbookOf } from "../app/typedWorkbook";
+import { openView, renderPane } from "./renderPane";
+
+// The browser that tests run in has none of its own.
+Object.assign(globalThis, { TextEncoder, TextDecoder });
+afterEach(cleanup);
+
+const schedule = () =>
+  workbookOf({
+    Schedule: scheduleRows(
+      "A-1 | 2 | sliding door | 8' | 7' | 7'",
+      "A-2 | 1 | hinged door | 3' | 7' | 8'",
+    ),
+  });
+
+async function ownBook(): Promise<MemoryWorkbook> {
+  const workbook = schedule();
+  const made = await workbook.write(setUpDrawings(new Set(["kitBook"]), []));
+  if (!made.ok) throw new Error(made.error.message);
+  return workbook;
+}
+
+async function openBook(workbook: MemoryWorkbook) {
+  const { user } = await renderPane(workbook);
+  const view = await openView(user, /Kit book/);
+  await within(view).findByRole("heading", { name: "Kit book" });
+  const open = async (title: string): Promise<HTMLElement> => {
+    await user.click(within(view).getByRole("button", { name: title }));
+    return within(view).getByRole("region", { name: title });
+  };
+  return { user, view, open };
+}
+
+/** A row of the section by what stands in one of its columns. */
+function rowOf(workbook: MemoryWorkbook, sheet: string, column: number, value: string): number {
+  const rows = workbook.snapshot().sheets.find(({ name }) => name === sheet)?.rows ?? [];
+  const at = rows.findIndex((cells) => cells[column]?.value === value);
+  if (at < 0) throw new Error(`No ${value} on ${sheet}`);
+  return at;
+}
+
+const text = (element: HTMLElement): string => element.textContent.replace(/\s+/g, " ");
+
+describe("the kit book's view", () => {
+  test("says that the starter is in use, and makes it the person's own", async () => {
+    const workbook = schedule();
+    const { user, view } = await openBook(workbook);
+    expect(text(view)).toContain("The starter kit book is in use.");
+    await user.click(within(view).getByRole("button", { name: "Own it: add its sheets" }));
+    await within(view).findByText("Counted by the workbook’s own kit book.");
+    expect(workbook.snapshot().sheets.map(({ name }) => name)).toContain("Kit book parts");
+  });
+
+  test("shows an error in place, and goes to its cell", async () => {
+    const workbook = await ownBook();
+    const { user, view, open } = await openBook(workbook);
+    expect(within(view).getByText("Every row works.")).toBeTruthy();
+    const row = rowOf(workbook, "Kit book parts", 3, "SPLICE");
+    workbook.type({ sheet: "Kit book parts", row, column: 5 }, "panls");
+    await within(view).findByText(/no size or field "panls".*Did you mean panels/);
+    const about = within(view).getByRole("region", { name: "What is wrong with the rows" });
+    await user.click(within(about).getByRole("button", { name: /Go to/ }));
+    expect(await workbook.selection()).toMatchObject({ row, column: 5 });
+    // The row itself says it too.
+    const rows = await open("Its rows");
+    await user.click(await within(rows).findByRole("button", { name: /Show more/ }));
+    const card = within(rows).getByText("SPLICE").closest("li");
+    expect(card === null ? "" : text(card)).toContain('no size or field "panls"');
+  });
+
+  test("shows the rows of a type, a section at a time", async () => {
+    const { user, view, open } = await openBook(await ownBook());
+    await user.selectOptions(
+      within(view).getByRole("combobox", { name: "Opening type" }),
+      "Sliding door",
+    );
+    const rows = await open("Its rows");
+    await user.selectOptions(within(rows).getByRole("combobox", { name: "Rows" }), "charts");
+    expect(text(rows)).toContain("track plate · ");
+    await user.selectOptions(within(rows).getByRole("combobox", { name: "Rows" }), "limits");
+    expect(text(rows)).toMatch(/Level ?stop/);
+  });
+
+  test("tries a size, and tells which rows change for a second one", async () => {
+    const { user, open } = await openBook(schedule());
+    const part = await open("Try a size");
+    const one = within(part).getByRole("group", { name: "Opening to try" });
+    const width = within(one).getByRole("textbox", { name: "Width" });
+    expect((width as HTMLInputElement).value).toBe(`8'-0"`);
+    await user.clear(width);
+    await user.type(width, "5'");
+    await user.click(within(part).getByRole("button", { name: "Put a second size beside it" }));
+    const other = within(part).getByRole("group", { name: "Second opening" });
+    await user.clear(within(other).getByRole("textbox", { name: "Width" }));
+    await user.type(within(other).getByRole("textbox", { name: "Width" }), `5' 1/16"`);
+    await within(part).findByText(/rows do something else/);
+    const splice = within(part)
+      .getAllByText("SPLICE")
+      .map((each) => text(each.closest("li") ?? each));
+    expect(splice.some((words) => words.includes("not needed → becomes 1 SPLICE"))).toBe(true);
+    await user.clear(width);
+    await within(part).findByText(/Width/, { selector: "[role=status] span" });
+  });
+
+  test("takes an opening of the schedule, of another type", async () => {
+    const { user, view, open } = await openBook(schedule());
+    const part = await open("Try a size");
+    await user.type(within(part).getByRole("searchbox"), "hinged");
+    await user.click(within(part).getByRole("button", { name: /^A-2/ }));
+    expect(
+      within(view).getByRole<HTMLSelectElement>("combobox", { name: "Opening type" }).value,
+    ).toBe("Hinged door");
+    expect(within(part).getByRole<HTMLInputElement>("textbox", { name: "Width" }).value).toBe(
+      `3'-0"`,
+    );
+  });
+
+  test("works out the boundaries of a field and writes them", async () => {
+    const workbook = schedule();
+    const { user, open } = await openBook(workbook);
+    const part = await open("Boundaries");
+    const five = (await within(part).findByText(`Width 5'-0"`)).closest("li");
+    expect(five === null ? "" : text(five)).toMatch(
+      /60 in.*goes with what is below.*CLAMP PANEL0 → then 6/,
+    );
+    await user.click(within(part).getByRole("button", { name: /Write these boundaries/ }));
+    await within(part).findByText(/1 sheet written/);
+    expect(workbook.snapshot().sheets.map(({ name }) => name)).toContain(
+      "Boundaries Width Sliding door",
+    );
+  });
+
+  test("tells what the book leaves open, with its bolts", async () => {
+    const { user, open } = await openBook(await ownBook());
+    const part = await open("What it leaves open");
+    await user.click(await within(part).findByRole("button", { name: /Sizes without a chart/ }));
+    expect(text(part)).toContain("no entry for Post height 11'-0\" by Height 7'-0\"");
+    await user.click(within(part).getByRole("button", { name: /Bolts, washers and nuts/ }));
+    expect(text(part)).toContain("may stand only 1.7 threads beyond its nut");
+    await user.click(within(part).getByRole("button", { name: /bolts looked at/ }));
+    expect(text(part)).toContain("Joins 0.75 in");
+  });
+
+  test("can be stopped while it works, and go on", async () => {
+    const { user, open } = await openBook(schedule());
+    const part = await open("What it leaves open");
+    await user.click(within(part).getByRole("button", { name: "Stop" }));
+    expect(text(part)).toContain("Stopped.");
+    await user.click(within(part).getByRole("button", { name: "Go on" }));
+    await within(part).findByRole("button", { name: /Sizes without a chart/ });
+  });
+
+  test("tells what the firm has otherwise than the starter", async () => {
+    const workbook = await ownBook();
+    const { open } = await openBook(workbook);
+    const part = await open("Against the starter");
+    expect(text(part)).toContain("Every row is as in the starter.");
+    const row = rowOf(workbook, "Kit book sizes", 1, "panels");
+    workbook.type({ sheet: "Kit book sizes", row, column: 2 }, "IF(leaf_width <= 6', 1, 2)");
+    await within(part).findByText("1 row is not as in the starter.");
+    expect(text(part)).toContain("IF(leaf_width <= 6', 1, 2)");
+  });
+});
+
+describe("other books", () => {
+  const otherFile = (): File => {
+    const rows = {
+      ...starterKitBook,
+      limits: starterKitBook.limits.slice(1),
+      parts: starterKitBook.parts.map((part, at) =>
+        at === 0 ? { ...part, quantity: { value: 7, place: null } } : part,
+      ),
+    };
+    const bytes = writeCsv(kitBookLines(rows));
+    const file = new File([bytes.slice()], "other.csv", { type: "text/csv" });
+    // The browser that tests run in cannot read files.
+    return Object.assign(file, { arrayBuffer: () => Promise.resolve(bytes.slice().buffer) });
+  };
+  const choose = async (
+    { user, open }: Awaited<ReturnType<typeof openBook>>,
+    file: File,
+  ): Promise<HTMLElement> => {
+    const part = await open("Other books");
+    await user.upload(within(part).getByLabelText(/Take over rows/), file);
+    return part;
+  };
+
+  test("shows what would change, row by row, and writes what was wanted beside the old sheets", async () => {
+    const workbook = await ownBook();
+    const before = workbook.snapshot().sheets;
+    const opened = await openBook(workbook);
+    const part = await choose(opened, otherFile());
+    await within(part).findByText("other.csv: 2 rows differ, 1 to take over");
+    const [changed, removed] = within(part).getAllByRole<HTMLInputElement>("checkbox");
+    expect([changed?.checked, removed?.checked]).toEqual([true, false]);
+    expect(workbook.snapshot().sheets).toEqual(before);
+    await opened.user.click(within(part).getByRole("button", { name: "Take over 1 row" }));
+    await within(opened.view).findByText("Counted by the workbook’s own kit book, edition 2.");
+    expect(workbook.snapshot().sheets.slice(0, before.length)).toEqual(before);
+    await within(part).findByText(/1 row differs, 0 to take over/);
+  });
+
+  test("says when the other book is the same, or there is none", async () => {
+    const opened = await openBook(schedule());
+    const bytes = writeCsv([["Mark", "Width"]]);
+    const none = Object.assign(new File([bytes.slice()], "none.csv"), {
+      arrayBuffer: () => Promise.resolve(bytes.slice().buffer),
+    });
+    const part = await choose(opened, none);
+    await within(part).findByText("none.csv has no kit book.");
+  });
+});
+
+describe("for a screen reader", () => {
+  const faults = async (): Promise<readonly string[]> => {
+    const rules = { "color-contrast": { enabled: false }, region: { enabled: false } };
+    const { violations } = await axe.run(document.body, { rules });
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ html }) => `${id}: ${html.slice(0, 200)}`),
+    );
+  };
+
+  test("rows, a size tried and boundaries are sound", async () => {
+    const workbook = await ownBook();
+    workbook.type({ sheet: "Kit book parts", row: 3, column: 5 }, "panls");
+    const { user, open } = await openBook(workbook);
+    await open("Its rows");
+    const part = await open("Try a size");
+    await user.click(within(part).getByText("Put a second size beside it"));
+    const boundaries = await open("Boundaries");
+    await within(boundaries).findByText(`Width 5'-0"`);
+    expect(await faults()).toEqual([]);
+  }, 60_000);
+
+  test("what is left open and other books are sound", async () => {
+    const { user, open } = await openBook(await ownBook());
+    const part = await open("What it leaves open");
+    await user.click(await within(part).findByText(/^Sizes without a chart entry/));
+    await user.click(within(part).getByText(/bolts looked at/));
+    await open("Against the starter");
+    await open("Other books");
+    expect(await faults()).toEqual([]);
+  }, 60_000);
+});
