@@ -25,6 +25,8 @@ export type WorkbookPrices = {
   readonly margins: MarginTable;
   /** The sheet that the rates are from; `null` for the starter's, which are invented. */
   readonly ratesSheet: string | null;
+  /** As typed on the rates sheet. */
+  readonly rates: RateTable;
   /** What the figures may turn out to be, for what-if and simulation. */
   readonly ranges: OwnerRanges;
   /** Every job's estimate with what was typed of it when it was done. */
@@ -103,6 +105,7 @@ export function* priceSteps(
     jobs,
     margins,
     ratesSheet,
+    rates,
     ranges,
     actuals,
     findings: [

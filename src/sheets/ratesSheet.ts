@@ -1,5 +1,6 @@
 /** The rates sheet: the firm's own figures, with a column for each job that differs. */
-import { rateBasis, rateRows, type RateRow } from "../core/pricing/rateRows";
+import type { RateRow } from "../core/pricing/rateRow";
+import { rateBasis, rateRows } from "../core/pricing/rateRows";
 import type { Drawing, DrawnCell } from "../workbook/drawing";
 import { blank, headingRow, number, row, text, wordsRow } from "./cells";
 import { printSetup } from "./printSetup";

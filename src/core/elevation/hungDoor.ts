@@ -77,6 +77,34 @@ function workOut(doorway: Doorway): Hung {
   return { doorway, leaves, leafHeight, trackStart, trackEnd, trackFoot, carriers };
 }
 
+/** Where a hung door's leaves, hangers and track joints are along its track, closed, for a right hand. */
+export type HungPlaces = {
+  readonly leaves: readonly Leaf[];
+  readonly trackStart: number;
+  readonly trackEnd: number;
+  /** As many as track plates are counted, or track clamps where there are none. */
+  readonly hangers: readonly number[];
+  readonly joints: readonly number[];
+  /** From the first leaf's trolleys to the last one's; as many as are counted. */
+  readonly trolleys: readonly (readonly number[])[];
+};
+
+export function hungPlaces(doorway: Doorway): HungPlaces {
+  const hung = workOut(doorway);
+  const { leaves, trackStart, trackEnd } = hung;
+  const hangerCount = doorway.pieces("trackPlate").length || doorway.pieces("trackClamp").length;
+  return {
+    leaves,
+    trackStart,
+    trackEnd,
+    hangers: hangerCount === 0 ? [] : hangersAt(hung, hangerCount),
+    joints: jointsOf(doorway.pieces("track"), trackStart),
+    trolleys: groupsOf(doorway.pieces("trolley"), leaves.length).map((ofLeaf, index) =>
+      spread(ofLeaf.length, leaves[index]?.left ?? 0, leaves[index]?.right ?? 0),
+    ),
+  };
+}
+
 const isPair = ({ leaves }: Hung): boolean => leaves.length > 1;
 
 function surroundings(hung: Hung): readonly Shape[] {

@@ -10,7 +10,7 @@ import type { InchPounds } from "./movingLoads";
 import type { LeafFault, TrackLoads } from "./trackLoads";
 
 /** Goes with every check. */
-const loadCaution =
+export const loadCaution =
   "A check of entered capacities, not a design. Loads, anchors, the track, its hangers and the " +
   "structure above belong to a licensed engineer; follow the supplier's instructions and local codes.";
 

@@ -39,6 +39,11 @@ export const loadFindings = {
     says: "The centre of gravity of leaf {leaf} is not between its trolleys, so one of them would lift.",
     todo: `Set the trolleys on both sides of the middle of the leaf. ${engineer}`,
   },
+  "no-capacities": {
+    level: "note",
+    says: "Nothing is checked of the loads of {count} hanging openings: no capacities are entered.",
+    todo: `Enter on the rates sheet what your supplier gives. ${engineer}`,
+  },
   "loads-not-checked": {
     level: "note",
     says: "Not checked: {kinds}.",

@@ -4,23 +4,8 @@
  *
  * Every starter value is invented, and the sheet says so.
  */
-
-/** What a rate's value must be. `money` is an amount, `rate` a price per something, to four decimals. */
-export type RateKind = "money" | "rate" | "percent" | "number" | "count" | "choice" | "groups";
-
-export type RateRow = {
-  readonly key: string;
-  readonly label: string;
-  readonly unit: string;
-  readonly kind: RateKind;
-  /** As a person would type it; the empty text where nothing is set. */
-  readonly starter: string | number;
-  readonly says: string;
-  /** The most that may be typed, percentages in percent; `mostOf` its kind where absent. */
-  readonly most?: number;
-  /** What may be typed, for `choice`, or named, for `groups`. */
-  readonly choices?: readonly string[];
-};
+import { loadRateRows } from "./loadRateRows";
+import type { RateRow } from "./rateRow";
 
 /** The most that may be typed where a row does not say: beyond it is a slip, and figures overflow. */
 export const mostOf = { percent: 1000, number: 100_000, count: 1000 } as const;
@@ -352,6 +337,7 @@ export const rateRows = [
     starter: 180,
     says: "",
   },
+  ...loadRateRows,
 ] as const satisfies readonly RateRow[];
 
 export type RateKey = (typeof rateRows)[number]["key"];

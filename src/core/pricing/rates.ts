@@ -6,7 +6,8 @@ import type { Currency } from "../money/currency";
 import { priceFinding } from "../money/moneyFindings";
 import { readPrice } from "../money/price";
 import { inPercent, readPercent, type Percent } from "./percent";
-import { mostOf, rateRows, type RateKey, type RateRow } from "./rateRows";
+import type { RateRow } from "./rateRow";
+import { mostOf, rateRows, type RateKey } from "./rateRows";
 
 /** The cells of one column of a rates sheet, by row key; an absent key has no row there. */
 export type TypedRates = Readonly<Partial<Record<RateKey, TypedCell>>>;

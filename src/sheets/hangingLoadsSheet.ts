@@ -1,0 +1,171 @@
+/**
+ * The hanging loads of every opening: the weight of its leaf, the worst load on a trolley and on a
+ * hanger, bending and sinking of the track, each beside the capacity that was entered for it. A
+ * capacity can be typed over on the sheet; the verdict follows.
+ */
+import { loadCaution, loadKinds, type LoadCheck, type LoadKind } from "../core/pricing/loadCheck";
+import { figureText } from "../core/pricing/figureText";
+import type { JobLoads, OpeningLoads } from "../core/pricing/openingLoads";
+import type { Drawing, DrawnCell, DrawnRow, Look, NumberFormat } from "../workbook/drawing";
+import { blank, blankRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
+import { printSetup } from "./printSetup";
+import { at } from "./reference";
+
+const kindWords = {
+  trolley: { load: "Largest trolley load, lb", most: "One carries, lb", format: "weight" },
+  hanger: { load: "Largest hanger load, lb", most: "One carries, lb", format: "weight" },
+  track: { load: "Bending of the track, in-lb", most: "It takes, in-lb", format: "count" },
+  joint: { load: "Bending at a joint, in-lb", most: "It takes, in-lb", format: "count" },
+  deflection: { load: "Sinking of the track, in", most: "It may sink, in", format: "decimal" },
+} as const satisfies Readonly<
+  Record<LoadKind, { readonly load: string; readonly most: string; readonly format: NumberFormat }>
+>;
+
+const headings = [
+  { words: "Mark", width: 14 },
+  { words: "How many", width: 8, numbers: true },
+  { words: "Type", width: 24 },
+  { words: "Leaves", width: 8, numbers: true },
+  { words: "One leaf weighs, lb", width: 11, numbers: true },
+  ...loadKinds.flatMap((kind) => [
+    { words: kindWords[kind].load, width: 12, numbers: true },
+    { words: kindWords[kind].most, width: 10, numbers: true },
+  ]),
+  { words: "Past the last hanger, in", width: 11, numbers: true },
+  { words: "Verdict", width: 13 },
+  { words: "Worst places, and what the leaf is weighed from", width: 90 },
+] as const;
+const width = headings.length;
+const firstKind = 5;
+const beyondColumn = firstKind + 2 * loadKinds.length;
+
+export function hangingLoadsSheet(jobs: readonly JobLoads[]): Drawing {
+  const rows: DrawnRow[] = [
+    wordsRow("Hanging loads", "title", width, { height: 26 }),
+    wordsRow(loadCaution, "caution", width),
+    wordsRow(
+      "The track is taken as simple beams from hanger to hanger, the leaf as two loads that travel along it (AISC beam formulas). Capacities are what was entered from the supplier. Places are inches along the track from the opening's edge on the latch side.",
+      "subtitle",
+      width,
+    ),
+    headingRow(headings),
+  ];
+  const heading = rows.length - 1;
+  for (const { job, openings } of jobs) {
+    if (openings.length === 0) continue;
+    if (rows.length > heading + 1) rows.push(blankRow);
+    rows.push(wordsRow(job, "group", width));
+    for (const loads of openings) rows.push(openingRow(loads, rows.length));
+  }
+  return {
+    name: "Hanging loads",
+    mark: { kind: "hanging loads", subject: "" },
+    columnWidths: headings.map((column) => column.width),
+    rows,
+    frozenRows: heading + 1,
+    frozenColumns: 1,
+    tables: [],
+    choices: [],
+    print: printSetup({
+      orientation: "landscape",
+      headingRow: heading,
+      subject: "",
+      title: "Hanging loads",
+      caution: loadCaution,
+    }),
+  };
+}
+
+/**
+ * Of the checks of one kind the one that decides: the furthest over its capacity, else one whose load
+ * is not known, else the nearest to its capacity, or the largest.
+ */
+function worstOf(checks: readonly LoadCheck[], kind: LoadKind): LoadCheck | null {
+  const weight = ({ load, capacity, verdict }: LoadCheck): number => {
+    if (load === null) return 1;
+    const share = capacity === null ? load / mostLoad : capacity === 0 ? mostLoad : load / capacity;
+    return verdict === "over" ? 1 + share : Math.min(1, share) / 2;
+  };
+  return checks
+    .filter((check) => check.kind === kind)
+    .reduce<LoadCheck | null>(
+      (worst, check) => (worst === null || weight(check) > weight(worst) ? check : worst),
+      null,
+    );
+}
+
+/** Beyond any load: orders loads that have no capacity to be a share of. */
+const mostLoad = 1e9;
+
+function openingRow(one: OpeningLoads, place: number): DrawnRow {
+  const { opening, leaves, leafWeight, loads, checked } = one;
+  const worst = loadKinds.map((kind) => ({ kind, check: worstOf(checked.checks, kind) }));
+  const beyond = loads?.beyond ?? 0;
+  const look = lookOf(checked.verdict);
+  return row(
+    text(opening.mark),
+    number(opening.quantity, "count"),
+    text(opening.type),
+    number(leaves, "count"),
+    leafWeight === null ? text("not known") : number(leafWeight, "weight"),
+    ...worst.flatMap(({ kind, check }) => {
+      const { format } = kindWords[kind];
+      return [
+        figure(check?.load ?? null, format, "body"),
+        figure(check?.capacity ?? null, format, "input"),
+      ];
+    }),
+    beyond === 0 ? blank() : number(beyond, "decimal"),
+    loads === null
+      ? text(checked.verdict, { look })
+      : formula(verdictFormula(place, worst), checked.verdict, "general", { look }),
+    text(wordsOf(one, worst)),
+  );
+}
+
+const figure = (value: number | null, format: NumberFormat, look: Look): DrawnCell =>
+  value === null ? blank({ look }) : number(value, format, { look });
+
+const lookOf = (verdict: OpeningLoads["checked"]["verdict"]): Look =>
+  verdict === "over" ? "stop" : verdict === "within" ? "body" : "note";
+
+type Worst = readonly { readonly kind: LoadKind; readonly check: LoadCheck | null }[];
+
+/** Over before not checked before within, as the core says it; a kind that an opening does not have is left out. */
+function verdictFormula(place: number, worst: Worst): string {
+  const pairs = worst.flatMap(({ check }, index) =>
+    check === null
+      ? []
+      : [[at(place, firstKind + 2 * index), at(place, firstKind + 2 * index + 1)] as const],
+  );
+  const capacities = pairs.map(([, most]) => most).join(",");
+  const over = pairs.map(
+    ([load, most]) => `AND(COUNT(${load},${most})=2,${load}>${most}*(1+1E-9))`,
+  );
+  const known = pairs.map(([load, most]) => `COUNT(${load},${most})=2`);
+  return (
+    `=IF(COUNT(${capacities})=0,"not checked",` +
+    `IF(OR(${at(place, beyondColumn)}>0,${over.join(",")}),"over",` +
+    `IF(AND(${known.join(",")}),"within","not checked")))`
+  );
+}
+
+function wordsOf({ leafWeight, parts, loads, checked }: OpeningLoads, worst: Worst): string {
+  if (leafWeight === null) return `No weight is given for ${parts.notWeighed.join(", ")}.`;
+  const places = worst.flatMap(({ check }) =>
+    check?.load == null ? [] : [check.where],
+  );
+  const beyond =
+    loads !== null && loads.beyond > 0
+      ? [`a trolley runs ${figureText(loads.beyond, 1)} in past the last hanger`]
+      : [];
+  const [doubt] = loads === null ? checked.findings : [];
+  const weighed = parts.parts.map(({ name, because }) => `${name} ${because}`);
+  return [
+    [...new Set([...places, ...beyond])].join("; "),
+    ...(doubt === undefined ? [] : [doubt.message]),
+    `All leaves together ${figureText(parts.weight, 1)} lb: ${weighed.join("; ")}`,
+  ]
+    .filter((words) => words !== "")
+    .join(". ");
+}
