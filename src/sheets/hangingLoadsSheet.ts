@@ -153,7 +153,7 @@ function verdictFormula(place: number, worst: Worst): string {
 function wordsOf({ leafWeight, parts, loads, checked }: OpeningLoads, worst: Worst): string {
   if (leafWeight === null) return `No weight is given for ${parts.notWeighed.join(", ")}.`;
   const places = worst.flatMap(({ check }) =>
-    check?.load == null ? [] : [check.where],
+    typeof check?.load === "number" ? [check.where] : [],
   );
   const beyond =
     loads !== null && loads.beyond > 0
