@@ -4,6 +4,7 @@ import type { Block } from "../core/base/cell";
 import { err, ok, type Result } from "../core/base/result";
 import { finish, type Steps } from "../core/base/steps";
 import type { JobActuals } from "../core/pricing/actuals";
+import { checkAlternates, type AlternateRow } from "../core/pricing/alternateRows";
 import { estimatedActuals } from "../core/pricing/estimatedActuals";
 import { marginDoubts, marginTable, type MarginTable } from "../core/pricing/marginTable";
 import { priceJob, type JobPrice } from "../core/pricing/priceJob";
@@ -12,6 +13,7 @@ import { withTypedActuals, type ActualRow } from "../core/pricing/typedActuals";
 import { marginsSheet } from "../sheets/marginsSheet";
 import { priceSheet } from "../sheets/priceSheet";
 import { readActualTable } from "../tables/actualTable";
+import { readAlternateTable } from "../tables/alternateTable";
 import { readRateTable, type RateReading } from "../tables/rateTable";
 import type { Drawing } from "../workbook/drawing";
 import type { Workbook, WorkbookFault } from "../workbook/workbook";
@@ -43,6 +45,7 @@ export type PriceInputs = RateReading & {
   readonly ratesSheet: string | null;
   readonly ranges: OwnerRanges;
   readonly actualRows: readonly ActualRow[];
+  readonly alternateRows: readonly AlternateRow[];
 };
 
 /** Days after which a price is old, where the rates do not say. */
@@ -64,7 +67,7 @@ export async function priceWorkbook(
 
 type Readable = Pick<Workbook, "sheets" | "read" | "readSetting">;
 
-/** Reads the rates, the ranges and the actuals. Error: the host could not read. */
+/** Reads the rates, the ranges, the actuals and the alternates. Error: the host could not read. */
 export async function readPriceInputs(
   workbook: Readable,
 ): Promise<Result<PriceInputs, WorkbookFault>> {
@@ -77,23 +80,26 @@ export async function readPriceInputs(
     ratesSheet: own?.sheet ?? null,
     ranges: await readOwnerRanges(workbook, blocks),
     actualRows: blocks.flatMap((block) => readActualTable(block) ?? []),
+    alternateRows: blocks.flatMap((block) => readAlternateTable(block) ?? []),
   });
 }
 
 /** Prices the jobs, a job a step. */
 export function* priceSteps(
   { estimate }: WorkbookTakeOff,
-  { rates, findings, ratesSheet, ranges, actualRows }: PriceInputs,
+  { rates, findings, ratesSheet, ranges, actualRows, alternateRows }: PriceInputs,
   settings: Settings,
   today: number,
 ): Steps<WorkbookPrices> {
   const currency = currencyIn(settings);
+  const { alternates, findings: doubts } = checkAlternates(alternateRows, estimate.items, currency);
   const jobs: JobPrice[] = [];
   const estimates: JobActuals[] = [];
   for (const [index, { job, takeOff, material, uncounted }] of estimate.jobs.entries()) {
     yield index / estimate.jobs.length;
     const marks = uncounted.map(({ mark }) => mark);
-    const price = priceJob({ job, takeOff, material, uncounted: marks }, rates, currency);
+    const toPrice = { job, takeOff, material, uncounted: marks, alternates };
+    const price = priceJob(toPrice, rates, currency);
     jobs.push(price);
     estimates.push(estimatedActuals(price, material));
   }
@@ -110,6 +116,7 @@ export function* priceSteps(
     actuals,
     findings: [
       ...findings,
+      ...doubts,
       ...jobs.flatMap((job) => job.findings),
       ...marginDoubts(margins, jobs, { today, mostDays }),
       ...ranges.findings,

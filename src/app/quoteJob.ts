@@ -76,7 +76,7 @@ export async function quoteJob(
       .filter((opening) => !stops.has(opening))
       .map((opening) => quotedOpening(opening, settings)),
     rollUp,
-    [],
+    price.alternates,
   );
   const drawing = quotationSheet(quoted, currencyIn(settings).sign);
   return ok({

@@ -2,7 +2,7 @@
  * The price sheet of a job: its roll-up, line by line, as live formulas. A typed quantity, rate or
  * amount can be changed on the sheet, and everything below follows.
  */
-import { unitCostNumber, majorUnits } from "../core/money/writeMoney";
+import { majorUnits, moneyText, unitCostNumber } from "../core/money/writeMoney";
 import type { JobPrice } from "../core/pricing/priceJob";
 import { amountFormula, baseFormula, ratioFormula } from "../core/pricing/lineRules";
 import { shareOf } from "../core/pricing/percent";
@@ -77,6 +77,7 @@ export function priceSheet(price: JobPrice, currencySign: string): Drawing {
       ...above,
       ...lines,
       ...ratios,
+      ...alternateRows(price),
       blankRow,
       wordsRow("Where hours and freight come from", "group", width),
       row(
@@ -116,6 +117,25 @@ export function priceSheet(price: JobPrice, currencySign: string): Drawing {
     choices: [],
     print: printSetup({ headingRow: heading, subject: job, title: "Price", caution }),
   };
+}
+
+/** Each alternate beside the base: what it adds to the cost and to the price, and the price with it. */
+function alternateRows({ alternates }: JobPrice): readonly DrawnRow[] {
+  if (alternates.length === 0) return [];
+  return [
+    blankRow,
+    wordsRow("Alternates and options: what each adds", "group", headings.length),
+    ...alternates.map(({ name, kind, rollUp, addsCost, addsPrice }) =>
+      row(
+        text(`${name} (${kind})`),
+        number(majorUnits(addsCost), "money"),
+        text("to the cost"),
+        null,
+        number(majorUnits(addsPrice), "money"),
+        text(`to the price, which with it is ${moneyText(rollUp.price)}`),
+      ),
+    ),
+  ];
 }
 
 const strong = new Set(["direct cost", "cost", "price", "profit", "price with tax"]);

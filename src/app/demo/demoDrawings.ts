@@ -5,12 +5,13 @@ import { compileKitBook } from "../../core/kitbook/compileKitBook";
 import { starterKitBook } from "../../core/kitbook/starter/starterKitBook";
 import { itemsSheet } from "../../sheets/itemsSheet";
 import { ratesSheet } from "../../sheets/ratesSheet";
+import { demoOwnerSheets } from "./demoOwnerSheets";
 import { scheduleSheet } from "../../sheets/scheduleSheet";
 import type { Drawing } from "../../workbook/drawing";
 import { demoPurchasing } from "./demoPurchasing";
 import { demoHeadings, demoRows } from "./demoSchedule";
 
-/** The schedule, the items, the rates, then what an order is made from. */
+/** The schedule, the items, what prices are made from, then what an order is made from. */
 export const demoDrawings = (): readonly Drawing[] => [
   scheduleSheet({
     name: "Schedule",
@@ -26,6 +27,7 @@ export const demoDrawings = (): readonly Drawing[] => [
     "Demo: every cost and weight on this sheet is invented. Replace them with your suppliers' own.",
   ),
   ratesSheet("Rates", demoJobs()),
+  ...demoOwnerSheets(),
   ...demoPurchasing(),
 ];
 

@@ -11,11 +11,14 @@ import { canExtend, extend } from "../money/amounts";
 import { minutesOf } from "../takeoff/explain";
 import { countsIn, openingAt, type Count } from "../takeoff/take";
 import type { JobTakeOff } from "../takeoff/takeOff";
+import type { TypedAlternate } from "./alternateRows";
+import type { PricedAlternate } from "./alternates";
 import { freightCharge, freightCost, type FreightBreak, type FreightCharge } from "./freight";
 import { jobHours, type JobHours, type OpeningWork } from "./hours";
+import { alternatesOf } from "./jobAlternates";
 import type { LabourRules } from "./labourRules";
 import type { PricedJob } from "./marginTable";
-import type { Material, MaterialLine } from "./material";
+import { familyOf, type Material, type MaterialLine } from "./material";
 import { noPercent, shareOf } from "./percent";
 import { atCost, priceMethods, readPricePercent, type PriceRule } from "./priceRule";
 import { rateFindings, rateReader, type RateReader, type RateTable } from "./rates";
@@ -36,6 +39,7 @@ export type JobPrice = PricedJob & {
   readonly shipment: ShipmentWeight;
   /** `null` where no freight rates are set. */
   readonly freight: FreightCharge | null;
+  readonly alternates: readonly PricedAlternate[];
   readonly findings: readonly Finding[];
 };
 
@@ -45,6 +49,8 @@ export type JobToPrice = {
   readonly material: Material;
   /** Marks of openings that were not counted: their cost is in no figure. */
   readonly uncounted: readonly string[];
+  /** As typed for every job; none where absent. */
+  readonly alternates?: readonly TypedAlternate[];
 };
 
 /** Prices one job. Total: what is missing or wrong is a finding, and named in `notPriced`. */
@@ -92,16 +98,19 @@ export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Curren
     price: rule.price,
     rounding: { step: Math.floor(round), way: read.choice("roundWay", ["up", "nearest"]) },
   };
+  const rolled = rollUp(input);
+  const target = read.percent("target") ?? noPercent;
   const dates = material.lines.flatMap(({ item }) => item?.priceDate ?? []);
   const invented = read.invented;
   return {
     job,
     input,
-    rollUp: rollUp(input),
+    rollUp: rolled,
     hours,
     shipment,
     freight,
-    target: read.percent("target") ?? noPercent,
+    alternates: alternatesOf({ job, input, rollUp: rolled, target }, toPrice.alternates ?? []),
+    target,
     oldestPrice: dates.length === 0 ? null : Math.min(...dates),
     lines: material.lines.length,
     unpricedLines: material.lines.filter(({ cost }) => cost === null).length,
@@ -232,13 +241,11 @@ function freightOf({ weight }: ShipmentWeight, read: RateReader): FreightCharge 
 /** Counted pieces and spares apart: what the line costs less what it would without spares. */
 function familiesOf(material: Material): readonly FamilyMaterial[] {
   return material.families.map(({ family, cost }) => {
-    const lines = material.lines.filter(({ item }) => (item?.family ?? otherFamily) === family);
+    const lines = material.lines.filter((line) => familyOf(line) === family);
     const counted = cents(lines.reduce((sum, line) => sum + costWithoutSpares(line), 0));
     return { family, counted, spares: cents(cost - counted), leftOver: cents(0) };
   });
 }
-
-const otherFamily = "Not in the items table";
 
 function costWithoutSpares({ line, item, unitsEach, cost }: MaterialLine): Cents {
   const unitCost = item?.unitCost ?? null;

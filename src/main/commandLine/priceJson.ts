@@ -16,7 +16,7 @@ export const priceJson = (
   complete: boolean,
 ) => ({
   complete,
-  jobs: jobs.map(({ job, rollUp, hours, shipment, freight, target }) => ({
+  jobs: jobs.map(({ job, rollUp, hours, shipment, freight, target, alternates }) => ({
     job,
     lines: rollUp.lines.map(({ key, label, amount, words }) => ({
       key,
@@ -36,6 +36,13 @@ export const priceJson = (
     weight: shipment.weight,
     billedWeight: freight?.billed ?? null,
     notPriced: rollUp.notPriced,
+    alternates: alternates.map((alternate) => ({
+      name: alternate.name,
+      kind: alternate.kind,
+      addsCost: decimalText(alternate.addsCost),
+      addsPrice: decimalText(alternate.addsPrice),
+      price: decimalText(alternate.rollUp.price),
+    })),
   })),
   findings: findings.map((finding) => ({
     code: finding.code,

@@ -1,0 +1,170 @@
+/**
+ * Alternates and options as a person types them: a name, and what each adds to a job or takes away
+ * from it. Rows of one name and job are one alternate.
+ */
+import { cellText, isBlank, type TypedCell } from "../base/cell";
+import { makeFinding, type Finding, type FindingTable } from "../base/finding";
+import { tenThousandths, type Cents, type TenThousandths } from "../base/units";
+import { nearestName } from "../formulas/names";
+import { canExtend, extend } from "../money/amounts";
+import type { Currency } from "../money/currency";
+import { priceFinding } from "../money/moneyFindings";
+import { readPrice } from "../money/price";
+import { jobKey } from "../takeoff/takeOff";
+import { alternateKinds, type Alternate } from "./alternates";
+import { itemKey, type Items } from "./item";
+
+/** What a row can add: pieces of an item, material of a name, hours of the crew, another direct cost. */
+export const additionKinds = [
+  "item",
+  "material",
+  "hours",
+  "equipment",
+  "subcontract",
+  "allowance",
+] as const;
+export type AdditionKind = (typeof additionKinds)[number];
+
+/** Below zero it takes away. */
+export type TypedAddition =
+  | { readonly adds: "hours"; readonly hundredths: number }
+  | {
+      readonly adds: Exclude<AdditionKind, "hours" | "item">;
+      /** The family of material, or the name of the cost. */
+      readonly name: string;
+      readonly amount: Cents;
+    };
+
+export type TypedAlternate = {
+  readonly name: string;
+  readonly kind: Alternate["kind"];
+  /** The empty text for every job. */
+  readonly job: string;
+  readonly additions: readonly TypedAddition[];
+};
+
+export type AlternateColumn = "name" | "kind" | "job" | "adds" | "of" | "quantity" | "each";
+export type AlternateRow = Readonly<Partial<Record<AlternateColumn, TypedCell>>>;
+
+export const alternateFindings = {
+  "alternate-wrong": {
+    level: "warn",
+    says: "{name} is not offered: {reason}.",
+    todo: "Mend its rows on the sheet of alternates.",
+  },
+} as const satisfies FindingTable;
+
+/** Checks the rows. An alternate with a row that cannot be used is left out as a whole, or its price would be wrong. */
+export function checkAlternates(
+  rows: readonly AlternateRow[],
+  items: Items,
+  currency: Currency,
+): { readonly alternates: readonly TypedAlternate[]; readonly findings: readonly Finding[] } {
+  const findings: Finding[] = [];
+  const byKey = new Map<string, { alternate: TypedAlternate; isWhole: boolean }>();
+  for (const row of rows) {
+    const name = textOf(row.name);
+    const job = textOf(row.job);
+    if (name === "") continue;
+    const key = `${name.toLowerCase()}\n${jobKey(job)}`;
+    const known = byKey.get(key);
+    const kind = kindOf(row, known?.alternate.kind);
+    const addition = kind === null ? kindReason : readAddition(row, items, currency);
+    if (typeof addition === "string") {
+      const place = row.name?.place ?? null;
+      const values = { name, reason: addition };
+      findings.push(
+        makeFinding(alternateFindings, "alternate-wrong", { place, found: name, values }),
+      );
+    } else if ("code" in addition) findings.push(addition);
+    const isUsable = typeof addition === "object" && "adds" in addition;
+    byKey.set(key, {
+      alternate: {
+        name: known?.alternate.name ?? name,
+        kind: kind ?? "option",
+        job,
+        additions: [...(known?.alternate.additions ?? []), ...(isUsable ? [addition] : [])],
+      },
+      isWhole: (known?.isWhole ?? true) && isUsable,
+    });
+  }
+  return {
+    alternates: [...byKey.values()].flatMap(({ alternate, isWhole }) =>
+      isWhole ? [alternate] : [],
+    ),
+    findings,
+  };
+}
+
+const kindReason = `its kind must be one of ${alternateKinds.join(", ")}`;
+
+/** A blank kind is that of the rows above it, or an option. */
+function kindOf({ kind }: AlternateRow, known: Alternate["kind"] | undefined) {
+  const typed = textOf(kind).toLowerCase();
+  if (typed === "") return known ?? "option";
+  return alternateKinds.find((one) => one === typed) ?? null;
+}
+
+/** The addition of a row; or why there is none, in words or as a finding of its own. */
+function readAddition(
+  row: AlternateRow,
+  items: Items,
+  currency: Currency,
+): TypedAddition | Finding | string {
+  const typed = textOf(row.adds).toLowerCase();
+  const adds = additionKinds.find((one) => one === typed);
+  if (adds === undefined) return `it can add ${additionKinds.join(", ")}`;
+  const quantity = numberOf(row.quantity);
+  if (quantity === null) return `${textOf(row.quantity)} is no quantity`;
+  if (adds === "hours") {
+    const hundredths = Math.round(quantity * 100);
+    return Math.abs(hundredths) <= mostHundredths
+      ? { adds, hundredths }
+      : `${textOf(row.quantity)} hours are too many`;
+  }
+  const of = textOf(row.of);
+  const item = adds === "item" ? items.get(itemKey(of)) : undefined;
+  if (adds === "item" && item === undefined) {
+    const near = nearestName(
+      of,
+      [...items.values()].map(({ code }) => code),
+    );
+    return `the items have no ${of}${near === undefined ? "" : `; did you mean ${near}?`}`;
+  }
+  const each = eachOf(row.each, item?.unitCost ?? null, currency);
+  if (each === null) return `${of || adds} has no price`;
+  if (typeof each !== "number") return each;
+  if (!canExtend(quantity, each, currency)) return "it comes to more money than can be counted";
+  const amount = extend(quantity, each, currency);
+  return adds === "item"
+    ? { adds: "material", name: item?.family ?? "Other", amount }
+    : { adds, name: of || adds, amount };
+}
+
+/** A thousand people's year, and more. */
+const mostHundredths = 1e9;
+
+/** One, where nothing was typed. `null` for what is no number. */
+function numberOf(cell: TypedCell | undefined): number | null {
+  if (cell === undefined || isBlank(cell.value)) return 1;
+  const { value } = cell;
+  const number =
+    typeof value === "string" ? Number(value.normalize("NFKC").replaceAll("\u2212", "-")) : value;
+  return typeof number === "number" && Number.isFinite(number) ? number : null;
+}
+
+function eachOf(
+  cell: TypedCell | undefined,
+  usual: TenThousandths | null,
+  currency: Currency,
+): TenThousandths | Finding | null {
+  if (cell === undefined || isBlank(cell.value)) return usual;
+  if (cell.value === 0) return tenThousandths(0);
+  const read = readPrice(cell.value, currency);
+  if (read.ok) return read.value.unitCost;
+  const details = { place: cell.place, found: textOf(cell) };
+  return { ...priceFinding(read.error, details), level: "warn" };
+}
+
+const textOf = (cell: TypedCell | undefined): string =>
+  cell === undefined ? "" : cellText(cell.value).trim();
