@@ -14,6 +14,7 @@ import type { Workbook, WorkbookFault } from "../workbook/workbook";
 import type { WorkbookPrices } from "./priceWorkbook";
 import { currencyIn, lengthWriter, type Settings } from "./settings";
 import type { WorkbookTakeOff } from "./takeOffWorkbook";
+import { workbookLoads } from "./workbookLoads";
 
 const quoteFindings = {
   "quoted-without-openings": {
@@ -40,15 +41,17 @@ const quotationName = "quotation.xlsx";
 
 /**
  * Quotes one job, named in any case, on `today`. Error: why it cannot be quoted, in plain words. A
- * job of which an item or a rate has no price is not quoted: the price would be too low.
+ * job of which an item or a rate has no price is not quoted: the price would be too low. Nor is one
+ * with an opening whose hanging load is over what its supplier allows.
  */
 export async function quoteJob(
   workbook: Workbook,
-  { estimate }: WorkbookTakeOff,
+  takeOff: WorkbookTakeOff,
   prices: WorkbookPrices,
   settings: Settings,
   wanted: { readonly job: string; readonly today: number },
 ): Promise<Result<JobQuotation, string>> {
+  const { estimate } = takeOff;
   const key = wanted.job.trim().toLowerCase();
   const price = prices.jobs.find(({ job }) => job.toLowerCase() === key);
   const counted = estimate.jobs.find(({ job }) => job.toLowerCase() === key);
@@ -63,7 +66,9 @@ export async function quoteJob(
   if (missing.length > 0) {
     return err(`${job} cannot be quoted: not in its price are ${missing.join(", ")}.`);
   }
-  const stopped = price.findings.find(({ level }) => level === "stop");
+  const loads = workbookLoads(takeOff, prices, settings).findings;
+  const doubts = [...price.findings, ...loads.filter((finding) => finding.job === job)];
+  const stopped = doubts.find(({ level }) => level === "stop");
   if (stopped !== undefined) return err(`${job} cannot be quoted: ${stopped.message}`);
   const read = await readTerms(workbook);
   if (!read.ok) return err(read.error.message);

@@ -140,7 +140,7 @@ function verdictFormula(place: number, worst: Worst): string {
   );
   const capacities = pairs.map(([, most]) => most).join(",");
   const over = pairs.map(
-    ([load, most]) => `AND(COUNT(${load},${most})=2,${load}>${most}*(1+1E-9))`,
+    ([load, most]) => `AND(COUNT(${load},${most})=2,${load}-${most}>${most}/1000000000)`,
   );
   const known = pairs.map(([load, most]) => `COUNT(${load},${most})=2`);
   return (

@@ -15,15 +15,11 @@ import { drawnWorkbook } from "../../src/workbook/drawnWorkbook";
 
 const today = 46_200;
 
-const termsSheet = (...rows: readonly (readonly string[])[]): Drawing => ({
-  name: "Terms",
+const typedSheet = (name: string, ...rows: readonly (readonly string[])[]): Drawing => ({
+  name,
   mark: null,
   columnWidths: [],
-  rows: [
-    blankRow,
-    row(text("Quotation term"), text("Job"), text("Text")),
-    ...rows.map((words) => row(...words.map((word) => text(word)))),
-  ],
+  rows: [blankRow, ...rows.map((words) => row(...words.map((word) => text(word))))],
   frozenRows: 0,
   frozenColumns: 0,
   tables: [],
@@ -37,8 +33,10 @@ const termsSheet = (...rows: readonly (readonly string[])[]): Drawing => ({
   },
 });
 
+/** The demo with the sheets given in place of its own of the same name, and without its terms. */
 async function quote(job: string, ...more: readonly Drawing[]) {
-  const drawings = [...demoDrawings(), ...more];
+  const replaced = new Set(["Quotation terms", ...more.map(({ name }) => name)]);
+  const drawings = [...demoDrawings().filter(({ name }) => !replaced.has(name)), ...more];
   const workbook = fileWorkbook(snapshotParts(drawnWorkbook("demo.xlsx", drawings)), "demo.xlsx");
   const takeOff = await takeOffWorkbook(workbook, defaultSettings);
   if (!takeOff.ok) throw new Error(takeOff.error.message);
@@ -64,7 +62,9 @@ async function saved(job: string, ...more: readonly Drawing[]) {
 }
 
 const job = "Tool crib, Alder plant";
-const terms = termsSheet(
+const terms = typedSheet(
+  "Terms",
+  ["Quotation term", "Job", "Text"],
   ["Firm", "", "Invented Partitions"],
   ["Customer", job.toUpperCase(), "Invented Warehouse"],
   ["Valid for (days)", "", "45"],
@@ -86,8 +86,12 @@ describe("a quotation saved as its own workbook", () => {
         `Price in $||||${price.rollUp.price / 100}`,
         "=doors",
         "Openings not in this price: A-113",
+        ...price.alternates.map(
+          ({ name, kind, addsPrice }) => `${name} (${kind})||||${addsPrice / 100}`,
+        ),
       ]),
     );
+    expect(price.alternates).toHaveLength(2);
     expect(lines.join("\n")).not.toContain("nobody sees this");
     expect(lines.some((line) => line.startsWith("A-113|"))).toBe(false);
   });
@@ -114,9 +118,14 @@ describe("a quotation saved as its own workbook", () => {
       /cost|margin|markup|profit|overhead|burden|contingenc|wage|labou?r|hours|minutes|supplier|rates/i,
     );
     expect(all).not.toMatch(/<f[ >]/);
-    const amounts = price.rollUp.lines.map(({ amount }) => amount);
-    const shown = new Set([price.rollUp.price, price.rollUp.priceWithTax]);
-    const hidden = amounts.filter((amount) => amount > 1000 && !shown.has(amount));
+    const { alternates, rollUp } = price;
+    const amounts = [rollUp, ...alternates.map((alternate) => alternate.rollUp)].flatMap(
+      ({ lines }) => lines.map(({ amount }) => amount),
+    );
+    const shown = new Set([rollUp.price, rollUp.priceWithTax]);
+    const hidden = [...amounts, ...alternates.map(({ addsCost }) => addsCost)].filter(
+      (amount) => Math.abs(amount) > 1000 && !shown.has(amount),
+    );
     expect(hidden.length).toBeGreaterThan(10);
     for (const amount of hidden) expect(all).not.toContain(`>${amount / 100}<`);
   });
@@ -135,5 +144,14 @@ describe("a job is not quoted", () => {
   test("that the workbook does not have", async () => {
     const { quoted } = await quote("Elsewhere");
     expect(quoted).toEqual({ ok: false, error: expect.stringContaining("Jobs of this workbook") });
+  });
+
+  test("of which an opening is over a capacity that was entered", async () => {
+    const rates = typedSheet("Rates", ["Rate", "Usual"], ["One trolley carries", "20"]);
+    const { quoted } = await quote(job, rates);
+    expect(quoted).toEqual({
+      ok: false,
+      error: expect.stringContaining("the capacity entered is 20 lb"),
+    });
   });
 });

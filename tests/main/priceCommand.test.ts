@@ -114,6 +114,9 @@ test("with --out a copy has a price sheet for each job and one of all, and twice
     expect.stringMatching(/^Price Stock room/),
     expect.stringMatching(/^Price Plant cage/),
     "Margins",
+    "Hanging loads",
+    "What-if",
+    "Actual against estimate",
   ]);
   price(out, "--out", out);
   expect(await names()).toEqual(once);
@@ -133,6 +136,67 @@ test("with --quotation a new file has the customer's sheet and nothing else, onc
   expect(readFileSync(out).equals(bytes)).toBe(true);
 });
 
+describe("what an owner asks", () => {
+  type Owner = {
+    readonly whatIf: readonly {
+      readonly cost: string;
+      readonly price: string;
+      readonly priceThatKeepsTarget: string;
+      readonly discountThatKeepsTarget: string;
+      readonly swings: readonly { readonly swing: number }[];
+    }[];
+    readonly simulation: readonly { readonly belowTarget: number; readonly mean: number }[];
+    readonly actuals: { readonly suggestions: readonly { readonly cell: string }[] };
+    readonly jobs: readonly {
+      readonly alternates: readonly { readonly name: string; readonly addsPrice: string }[];
+      readonly loads: readonly { readonly mark: string; readonly leafWeight: number }[];
+    }[];
+  };
+  const asked = ["--json", "--what-if", "hours=10 %, material:Track=-5", "--actuals"];
+
+  test("comes with --json beside the prices, the same for the same seed", () => {
+    const first = price(demo, ...asked, "--simulate", "7", "--draws", "2000");
+    const { whatIf, simulation, actuals, jobs } = JSON.parse(first.stdout) as Owner;
+    const cents = (amount: string | undefined) => Math.round(Number(amount) * 100);
+    for (const row of whatIf) {
+      expect(cents(row.price) - cents(row.discountThatKeepsTarget)).toBe(
+        cents(row.priceThatKeepsTarget),
+      );
+      const swings = row.swings.map(({ swing }) => swing);
+      expect(swings).toEqual([...swings].sort((one, other) => other - one));
+    }
+    expect(simulation).toHaveLength(3);
+    for (const { belowTarget } of simulation) {
+      expect(belowTarget).toBeGreaterThan(0);
+      expect(belowTarget).toBeLessThan(1);
+    }
+    expect(actuals.suggestions.map(({ cell }) => cell)).toContain("Items!G10");
+    expect(jobs[0]?.alternates.map(({ name }) => name)).toEqual([
+      "Spring closer on each sliding door",
+      "Floor guides by others",
+    ]);
+    expect(jobs[0]?.loads.find(({ mark }) => mark === "A-101")?.leafWeight).toBeCloseTo(115.452, 3);
+  });
+
+  test("is text without --json", () => {
+    const { stdout } = price(demo, "--what-if", "discount=3", "--simulate", "1", "--actuals");
+    expect(stdout).toContain("Discount that keeps it");
+    expect(stdout).toMatch(/below the target of 24 %: [\d.]+ % of them/);
+    expect(stdout).toContain("SUGGESTED spares of HN 1/4 (Items!G10)");
+    expect(stdout).toContain("licensed engineer");
+  });
+
+  test("a sheet of actuals is added for a job, and another beside it the next time", async () => {
+    const out = join(folder, "done.xlsx");
+    price(demo, "--actuals-for", "plant cage, cedar works", "--out", out);
+    price(out, "--actuals-for", "plant cage, cedar works", "--out", out);
+    const opened = openFile(readFileSync(out), "done.xlsx");
+    if (!opened.ok) throw new Error(opened.error.message);
+    const names = (await opened.value.sheets()).map(({ name }) => name);
+    expect(names.filter((name) => name.startsWith("Actuals"))).toHaveLength(3);
+  });
+});
+
 describe("unusable input gives status 2 and says why on stderr, with nothing on stdout", () => {
   test.each<readonly [string, () => readonly string[], string]>([
     ["no words at all", () => [], "Name one workbook"],
@@ -142,6 +206,16 @@ describe("unusable input gives status 2 and says why on stderr, with nothing on 
     [
       "a quotation of no job",
       () => [demo, "--quotation", "North", "--out", join(folder, "north.xlsx")],
+      "There is no job North",
+    ],
+    ["a change of nothing known", () => [demo, "--what-if", "luck=5"], "--what-if knows"],
+    ["a change that is no percentage", () => [demo, "--what-if", "hours=some"], "percentage"],
+    ["a seed that is none", () => [demo, "--simulate", "soon"], "whole number as its seed"],
+    ["no draws", () => [demo, "--simulate", "1", "--draws", "0"], "--draws"],
+    ["actuals for a job without a file", () => [demo, "--actuals-for", "North"], "--out"],
+    [
+      "actuals for no job",
+      () => [demo, "--actuals-for", "North", "--out", join(folder, "north.xlsx")],
       "There is no job North",
     ],
     ["an option that nobody knows", () => [demo, "--bogus"], "--bogus"],

@@ -12,8 +12,10 @@ import { openFile } from "../../src/adapters/xlsx/openFile";
 import { snapshotParts } from "../../src/adapters/xlsx/snapshotBytes";
 import { demoDrawings } from "../../src/app/demo/demoDrawings";
 import { defaultSettings, type Settings } from "../../src/app/settings";
+import { ownerDrawings } from "../../src/app/ownerDrawings";
 import { priceDrawings, priceWorkbook } from "../../src/app/priceWorkbook";
 import { takeOffWorkbook } from "../../src/app/takeOffWorkbook";
+import { workbookLoads } from "../../src/app/workbookLoads";
 import { takeOffDrawings } from "../../src/app/writeSheets";
 import { drawnWorkbook } from "../../src/workbook/drawnWorkbook";
 import type { Workbook } from "../../src/workbook/workbook";
@@ -54,7 +56,12 @@ test("the demo gives the price sheets expected of it", async () => {
   if (!takeOff.ok) throw new Error(takeOff.error.message);
   const prices = await priceWorkbook(workbook, takeOff.value, defaultSettings, 46_200);
   if (!prices.ok) throw new Error(prices.error.message);
-  const sheets = priceDrawings(prices.value, defaultSettings).map(drawingText);
+  const loads = workbookLoads(takeOff.value, prices.value, defaultSettings);
+  const drawings = [
+    ...priceDrawings(prices.value, defaultSettings),
+    ...ownerDrawings(takeOff.value, prices.value, loads, defaultSettings),
+  ];
+  const sheets = drawings.map(drawingText);
   const findings = prices.value.findings.map(({ level, message }) => `${level}: ${message}`);
   check("demo-prices", [...sheets, ...findings, ""].join("\n"));
 });

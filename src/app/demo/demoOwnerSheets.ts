@@ -38,9 +38,9 @@ export const demoOwnerSheets = (): readonly Drawing[] => [
     [
       [crib, "cost", "Freight", null, 655],
       [crib, "cost", "Material: Fasteners", null, 118.4],
-      [crib, "hours", "Leaf", null, 21],
-      [crib, "hours", "Trolleys", null, 8.5],
-      [crib, "pieces", "HN 1/4", null, 480],
+      [crib, "hours", "Leaf", null, 15.5],
+      [crib, "hours", "Trolleys", null, 3.4],
+      [crib, "pieces", "HN 1/4", null, 380],
     ],
     "Demo: what this job cost and took is invented.",
   ),

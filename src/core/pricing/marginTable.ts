@@ -109,7 +109,7 @@ export function marginDoubts(
     };
     if (names.length > 0) {
       const all = names.join(", ");
-      add("price-incomplete", all, { count: names.length, names: all });
+      add("price-incomplete", all, { job, count: names.length, names: all });
     }
     const [cost, price] = [moneyText(row.cost), moneyText(row.price)];
     if (row.price < row.cost) add("price-below-cost", price, { price, cost });

@@ -1,41 +1,74 @@
 /**
  * `npm run price`: what each job costs and what to ask for it, without a screen.
  *
- * Exit status: 0 all counted and priced, 1 something is not, 2 unusable input (the message on stderr).
+ * Exit status: 0 all counted, priced and within what was entered, 1 something is not, 2 unusable
+ * input (the message on stderr).
  */
-import { parseArgs } from "node:util";
 import { fileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { snapshotParts } from "../../adapters/xlsx/snapshotBytes";
 import type { Finding } from "../../core/base/finding";
 import { err, ok, type Result } from "../../core/base/result";
-import { moneyText } from "../../core/money/writeMoney";
-import { percentOfShare, percentText } from "../../core/pricing/percent";
+import { actualsToType } from "../../app/actualsToType";
+import { ownerDrawings } from "../../app/ownerDrawings";
 import { priceDrawings, priceWorkbook, type WorkbookPrices } from "../../app/priceWorkbook";
 import { quoteJob } from "../../app/quoteJob";
 import { currencyIn, readSettings, type Settings } from "../../app/settings";
-import { takeOffWorkbook } from "../../app/takeOffWorkbook";
+import { takeOffWorkbook, type WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import { today } from "../../app/today";
+import { workbookLoads, type WorkbookLoads } from "../../app/workbookLoads";
 import { caution } from "../../sheets/caution";
 import { answer, type Answer } from "./answer";
-import { fileExists, readWorkbookFile, writeFileWhole } from "./files";
-import { priceJson } from "./priceJson";
+import { readWorkbookFile, writeFileWhole } from "./files";
+import { ownerAnswers } from "./ownerAnswers";
+import { actualsText, simulationText, whatIfText } from "./ownerText";
+import { readPriceArguments, type PriceArguments } from "./priceArguments";
+import { ownerJson, priceJson } from "./priceJson";
+import { loadsText, priceText } from "./priceText";
 import { findingsText } from "./takeOffText";
-import { textTable } from "./textTable";
 
-const usage = [
-  "Use: npm run --silent price -- FILE.xlsx [--json] [--out FILE.xlsx]",
-  "     npm run --silent price -- FILE.xlsx --quotation JOB --out NEW.xlsx",
-  "",
-  "  FILE.xlsx   a workbook with a schedule, and as it has them a kit book, items and a rates sheet",
-  "  --json      print one JSON object instead of text",
-  "  --out FILE  write the sheets Price (one per job) and Margins into a copy of the workbook",
-  "  --quotation JOB  write the customer's quotation of that job, and nothing else, into a new file",
-].join("\n");
+type Workbook = ReturnType<typeof fileWorkbook>;
+type Priced = {
+  readonly workbook: Workbook;
+  readonly settings: Settings;
+  readonly takeOff: WorkbookTakeOff;
+  readonly prices: WorkbookPrices;
+  readonly loads: WorkbookLoads;
+};
 
 async function run(words: readonly string[]): Promise<Result<Answer, string>> {
-  const read = readWords(words);
-  if (!read.ok) return read;
-  const { path, json, out, quotation } = read.value;
+  const asked = readPriceArguments(words);
+  if (!asked.ok) return asked;
+  const priced = await priceFile(asked.value.path);
+  if (!priced.ok) return priced;
+  const { settings, takeOff, prices, loads } = priced.value;
+  const written = await writeFiles(asked.value, priced.value);
+  if (!written.ok) return written;
+  const owner = ownerAnswers(asked.value, prices, takeOff.inputs);
+  const findings = [...takeOff.findings, ...prices.findings, ...loads.findings, ...written.value];
+  const complete =
+    findings.every(({ level }) => level !== "stop") &&
+    prices.jobs.every(({ rollUp }) => rollUp.notPriced.length === 0);
+  if (asked.value.json) {
+    const json = { ...priceJson(prices.jobs, loads, findings, complete), ...ownerJson(owner) };
+    return ok({ text: JSON.stringify(json, null, 2), complete });
+  }
+  const currency = currencyIn(settings);
+  const { whatIf, simulations, actuals } = owner;
+  const parts = [
+    [priceText(prices, currency)],
+    loadsText(loads),
+    whatIf === null ? [] : whatIfText(whatIf.table, whatIf.swings, currency),
+    simulations === null ? [] : simulationText(simulations),
+    actuals === null ? [] : actualsText(actuals, currency),
+    findingsText(findings),
+    [caution],
+  ];
+  const text = parts.filter((part) => part.length > 0).map((part) => part.join("\n").trimEnd());
+  return ok({ text: text.join("\n\n"), complete });
+}
+
+/** Error: why the file cannot be priced. */
+async function priceFile(path: string): Promise<Result<Priced, string>> {
   const workbook = readWorkbookFile(path);
   if (!workbook.ok) return workbook;
   const settings = await readSettings(workbook.value);
@@ -47,112 +80,42 @@ async function run(words: readonly string[]): Promise<Result<Answer, string>> {
   }
   const prices = await priceWorkbook(workbook.value, takeOff.value, settings, today());
   if (!prices.ok) return err(prices.error.message);
-  const quoted: Finding[] = [];
-  if (quotation !== null && out !== null) {
-    const made = await quoteJob(workbook.value, takeOff.value, prices.value, settings, {
+  const loads = workbookLoads(takeOff.value, prices.value, settings);
+  return ok({
+    workbook: workbook.value,
+    settings,
+    takeOff: takeOff.value,
+    prices: prices.value,
+    loads,
+  });
+}
+
+/** Writes what was asked for. The findings of a quotation; error: why nothing was written. */
+async function writeFiles(
+  { out, quotation, actualsFor }: PriceArguments,
+  { workbook, settings, takeOff, prices, loads }: Priced,
+): Promise<Result<readonly Finding[], string>> {
+  if (out === null) return ok([]);
+  if (quotation !== null) {
+    const made = await quoteJob(workbook, takeOff, prices, settings, {
       job: quotation,
       today: today(),
     });
     if (!made.ok) return made;
-    const bytes = fileWorkbook(
-      snapshotParts(made.value.workbook),
-      made.value.workbook.name,
-    ).bytes();
-    const saved = writeFileWhole(out, bytes);
-    if (!saved.ok) return saved;
-    quoted.push(...made.value.findings);
-  } else if (out !== null) {
-    const written = await workbook.value.write(priceDrawings(prices.value, settings));
-    if (!written.ok) return err(written.error.message);
-    const saved = writeFileWhole(out, workbook.value.bytes());
-    if (!saved.ok) return saved;
+    const parts = snapshotParts(made.value.workbook);
+    const saved = writeFileWhole(out, fileWorkbook(parts, made.value.workbook.name).bytes());
+    return saved.ok ? ok(made.value.findings) : saved;
   }
-  const findings = [...takeOff.value.findings, ...prices.value.findings, ...quoted];
-  const complete =
-    findings.every(({ level }) => level !== "stop") &&
-    prices.value.jobs.every(({ rollUp }) => rollUp.notPriced.length === 0);
-  const text = json
-    ? JSON.stringify(priceJson(prices.value.jobs, findings, complete), null, 2)
-    : [priceText(prices.value, settings), "", ...findingsText(findings), "", caution].join("\n");
-  return ok({ text, complete });
-}
-
-type Wish = {
-  readonly path: string;
-  readonly json: boolean;
-  readonly out: string | null;
-  /** The job to quote; `null` for none. */
-  readonly quotation: string | null;
-};
-
-function readWords(words: readonly string[]): Result<Wish, string> {
-  try {
-    const { values, positionals } = parseArgs({
-      args: [...words],
-      allowPositionals: true,
-      options: {
-        json: { type: "boolean" },
-        out: { type: "string" },
-        quotation: { type: "string" },
-      },
-    });
-    const [path, ...more] = positionals;
-    if (path === undefined || more.length > 0) return err(`Name one workbook.\n\n${usage}`);
-    const { json = false, out = null, quotation = null } = values;
-    if (quotation !== null && out === null) {
-      return err(`Name a new file for the quotation with --out.\n\n${usage}`);
-    }
-    // A quotation holds nothing else, so it must not take the place of a workbook.
-    if (quotation !== null && out !== null && fileExists(out)) {
-      return err(`${out} is there already. Name a new file for the quotation.`);
-    }
-    return ok({ path, json, out, quotation });
-  } catch (error) {
-    // The parser throws on words it does not know: that is a person's fault and not ours.
-    if (error instanceof TypeError) return err(`${error.message}\n\n${usage}`);
-    throw error;
-  }
-}
-
-function priceText({ jobs, margins }: WorkbookPrices, settings: Settings): string {
-  const currency = currencyIn(settings);
-  const share = (value: number | null): string =>
-    value === null ? "" : percentText(percentOfShare(Math.round(value * 1000) / 1000));
-  return [
-    ...jobs.flatMap(({ job, rollUp, hours }) => [
-      `${job}: ${hours.hundredths / 100} hours`,
-      ...textTable(
-        [
-          { heading: "Line", align: "left" },
-          { heading: "Amount", align: "right" },
-          { heading: "How", align: "left" },
-        ],
-        rollUp.lines.map(({ label, amount, words }) => [label, moneyText(amount, currency), words]),
-      ).map((line) => `  ${line}`),
-      ...(rollUp.notPriced.length === 0 ? [] : [`  NOT IN IT: ${rollUp.notPriced.join(", ")}`]),
-      "",
-    ]),
-    ...textTable(
-      [
-        { heading: "Job", align: "left" },
-        { heading: "Cost", align: "right" },
-        { heading: "Price", align: "right" },
-        { heading: "Profit", align: "right" },
-        { heading: "Markup", align: "right" },
-        { heading: "Margin", align: "right" },
-        { heading: "Short of target", align: "right" },
-      ],
-      margins.rows.map((row) => [
-        row.job,
-        moneyText(row.cost, currency),
-        moneyText(row.price, currency),
-        moneyText(row.profit, currency),
-        share(row.markup),
-        share(row.margin),
-        moneyText(row.short, currency),
-      ]),
-    ),
-  ].join("\n");
+  const toType = actualsFor === null ? null : actualsToType(prices, settings, actualsFor);
+  if (toType?.ok === false) return toType;
+  const written = await workbook.write([
+    ...priceDrawings(prices, settings),
+    ...ownerDrawings(takeOff, prices, loads, settings),
+    ...(toType === null ? [] : [toType.value]),
+  ]);
+  if (!written.ok) return err(written.error.message);
+  const saved = writeFileWhole(out, workbook.bytes());
+  return saved.ok ? ok([]) : saved;
 }
 
 answer(await run(process.argv.slice(2)));

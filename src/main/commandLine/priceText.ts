@@ -1,0 +1,73 @@
+/** Prices for a person at a terminal. */
+import { moneyText } from "../../core/money/writeMoney";
+import type { Currency } from "../../core/money/currency";
+import { percentOfShare, percentText } from "../../core/pricing/percent";
+import type { WorkbookLoads } from "../../app/workbookLoads";
+import type { WorkbookPrices } from "../../app/priceWorkbook";
+import { textTable, type TextColumn } from "./textTable";
+
+export const columns = (left: readonly string[], right: readonly string[]): TextColumn[] => [
+  ...left.map((heading): TextColumn => ({ heading, align: "left" })),
+  ...right.map((heading): TextColumn => ({ heading, align: "right" })),
+];
+
+/** In percent, to a tenth. */
+export const shareText = (value: number | null): string =>
+  value === null ? "" : percentText(percentOfShare(Math.round(value * 1000) / 1000));
+
+export function priceText({ jobs, margins }: WorkbookPrices, currency: Currency): string {
+  const money = (amount: Parameters<typeof moneyText>[0]): string => moneyText(amount, currency);
+  return [
+    ...jobs.flatMap(({ job, rollUp, hours, alternates }) => [
+      `${job}: ${hours.hundredths / 100} hours`,
+      ...textTable(
+        [...columns(["Line"], ["Amount"]), ...columns(["How"], [])],
+        [
+          ...rollUp.lines.map(({ label, amount, words }) => [label, money(amount), words]),
+          ...alternates.map(({ name, kind, addsPrice, rollUp: rolled }) => [
+            `${name} (${kind})`,
+            money(addsPrice),
+            `added to the price, which with it is ${money(rolled.price)}`,
+          ]),
+        ],
+      ).map((line) => `  ${line}`),
+      ...(rollUp.notPriced.length === 0 ? [] : [`  NOT IN IT: ${rollUp.notPriced.join(", ")}`]),
+      "",
+    ]),
+    ...textTable(
+      columns(["Job"], ["Cost", "Price", "Profit", "Markup", "Margin", "Short of target"]),
+      margins.rows.map((row) => [
+        row.job,
+        money(row.cost),
+        money(row.price),
+        money(row.profit),
+        shareText(row.markup),
+        shareText(row.margin),
+        money(row.short),
+      ]),
+    ),
+  ].join("\n");
+}
+
+/** One line for each opening that hangs from a track. */
+export function loadsText({ jobs }: WorkbookLoads): readonly string[] {
+  const figure = (value: number | null | undefined): string =>
+    value === null || value === undefined ? "" : value.toFixed(0);
+  const most = (values: readonly number[] | undefined): number | undefined =>
+    values === undefined ? undefined : Math.max(0, ...values);
+  const rows = jobs.flatMap(({ job, openings }) =>
+    openings.map(({ opening, leafWeight, loads, checked }) => [
+      job,
+      opening.mark,
+      checked.verdict,
+      figure(leafWeight),
+      figure(most(loads?.trolleys.map(({ load }) => load))),
+      figure(most(loads?.hangers.map(({ load }) => load))),
+      figure(most(loads?.spans.map(({ moment }) => moment))),
+    ]),
+  );
+  if (rows.length === 0) return [];
+  const numbers = ["Leaf lb", "Trolley lb", "Hanger lb", "Track in-lb"];
+  const [caution = ""] = jobs.flatMap((job) => job.openings.map(({ checked }) => checked.caution));
+  return [...textTable(columns(["Job", "Mark", "Hanging loads"], numbers), rows), caution];
+}
