@@ -5,9 +5,12 @@ import type { JobEstimate } from "../core/estimate/estimate";
 import { jobKey } from "../core/takeoff/takeOff";
 import type { CountedFile } from "./countFile";
 
+/** What choosing needs of a workbook. */
+export type JobsFile = Pick<CountedFile, "file" | "takeOff">;
+
 /** A job of a workbook. */
-export type ChosenJob = {
-  readonly file: CountedFile;
+export type ChosenJob<File extends JobsFile = CountedFile> = {
+  readonly file: File;
   readonly estimate: JobEstimate;
   /** Its name on the order: with its workbook where another chosen job has the same. */
   readonly name: string;
@@ -21,22 +24,25 @@ export const choiceFindings = {
   },
 } as const satisfies FindingTable;
 
-type Choice = { readonly chosen: readonly ChosenJob[]; readonly findings: readonly Finding[] };
-type Candidate = Omit<ChosenJob, "name">;
+type Choice<File extends JobsFile> = {
+  readonly chosen: readonly ChosenJob<File>[];
+  readonly findings: readonly Finding[];
+};
+type Candidate<File extends JobsFile> = Omit<ChosenJob<File>, "name">;
 
 /**
  * The jobs that `wanted` names, by name or as `FILE:JOB`; all where it is `null`. A bare name that
  * several workbooks have chooses none of them and is a finding. Error: a name that no workbook has.
  */
-export function chooseJobs(
-  files: readonly CountedFile[],
+export function chooseJobs<File extends JobsFile>(
+  files: readonly File[],
   wanted: readonly string[] | null,
-): Result<Choice, string> {
+): Result<Choice<File>, string> {
   const all = files.flatMap((file) =>
-    file.takeOff.estimate.jobs.map((estimate): Candidate => ({ file, estimate })),
+    file.takeOff.estimate.jobs.map((estimate): Candidate<File> => ({ file, estimate })),
   );
-  const picked = new Set<Candidate>();
-  const clashing = new Map<string, readonly Candidate[]>();
+  const picked = new Set<Candidate<File>>();
+  const clashing = new Map<string, readonly Candidate<File>[]>();
   const names = wanted ?? [...new Set(all.map(({ estimate }) => estimate.job))];
   for (const name of names) {
     const outright = all.filter(
@@ -62,7 +68,10 @@ export function chooseJobs(
   });
 }
 
-const named = (each: Candidate, list: readonly Candidate[]): ChosenJob => {
+const named = <File extends JobsFile>(
+  each: Candidate<File>,
+  list: readonly Candidate<File>[],
+): ChosenJob<File> => {
   const { job } = each.estimate;
   const isAlone = list.every(
     (other) => other === each || jobKey(other.estimate.job) !== jobKey(job),

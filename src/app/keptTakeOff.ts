@@ -17,7 +17,7 @@ import { kitBookParts } from "../tables/kitBookParts";
 import { readKitBook } from "../tables/kitBookTable";
 import { scheduleLayout, type ScheduleLayout } from "../tables/scheduleLayout";
 import { nothingRead, type ReadCorrections } from "./corrections";
-import { findInputs, gatherInputs } from "./inputs";
+import { findInputs, gatherInputs, type OtherInputs } from "./inputs";
 import { onceForSame } from "./onceForSame";
 import {
   countSchedule,
@@ -34,6 +34,7 @@ export type KeptTakeOff = (
   blocks: readonly SourceBlock[],
   settings: Settings,
   corrections?: ReadCorrections,
+  others?: OtherInputs,
 ) => Steps<WorkbookTakeOff>;
 
 /** How much of the way is done once the schedules are counted. */
@@ -49,8 +50,8 @@ export function keptTakeOff(): KeptTakeOff {
   );
   const kept = new Map<string, KeptSchedule>();
 
-  return function* (blocks, settings, typed = nothingRead) {
-    const found = findInputs(blocks, settings, {}, readBook);
+  return function* (blocks, settings, typed = nothingRead, others = {}) {
+    const found = findInputs(blocks, settings, others, readBook);
     yield 0;
     const layouts = found.chosen.map(({ block }) => scheduleLayout(block, settings.columns));
     const headings = headingsOf(layouts.flatMap((layout) => (layout.ok ? [layout.value] : [])));
@@ -88,7 +89,7 @@ export function keptTakeOff(): KeptTakeOff {
     const readings = counted.map((schedule) =>
       schedule.ok ? ok(schedule.value.reading) : schedule,
     );
-    return workbookTakeOff(gatherInputs(found, readings), typed, estimated);
+    return workbookTakeOff(gatherInputs(found, readings, others), typed, estimated);
   };
 }
 

@@ -1,8 +1,7 @@
 /** What workbooks that are ordered together say differently, and what the person decided about it. */
 import { makeFinding, type Finding, type FindingTable } from "../core/base/finding";
 import { itemKey, type Item } from "../core/pricing/item";
-import type { ChosenJob } from "./chooseJobs";
-import type { CountedFile } from "./countFile";
+import type { ChosenJob, JobsFile } from "./chooseJobs";
 import { typedText } from "./orderTables";
 
 /** True where the person has decided it, so that it is a difference no longer in doubt. */
@@ -28,8 +27,8 @@ export const differenceFindings = {
 
 /** Only of workbooks with a chosen job, and of items that are on the order. */
 export function differences(
-  files: readonly CountedFile[],
-  chosen: readonly ChosenJob[],
+  files: readonly JobsFile[],
+  chosen: readonly ChosenJob<JobsFile>[],
   { kitBooksDecided, itemsDecided }: Deciding,
 ): readonly Finding[] {
   const used = files.filter((file) => chosen.some((each) => each.file === file));
@@ -39,7 +38,7 @@ export function differences(
   ];
 }
 
-function differingBooks([first, ...others]: readonly CountedFile[]): readonly Finding[] {
+function differingBooks([first, ...others]: readonly JobsFile[]): readonly Finding[] {
   if (first === undefined) return [];
   const book = typedText(first.takeOff.inputs.kitBook);
   return others
@@ -53,8 +52,8 @@ function differingBooks([first, ...others]: readonly CountedFile[]): readonly Fi
 }
 
 function differingItems(
-  files: readonly CountedFile[],
-  chosen: readonly ChosenJob[],
+  files: readonly JobsFile[],
+  chosen: readonly ChosenJob<JobsFile>[],
 ): readonly Finding[] {
   const codes = new Set(
     chosen.flatMap(({ estimate }) => estimate.material.lines.map(({ line }) => itemKey(line.item))),

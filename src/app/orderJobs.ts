@@ -65,6 +65,8 @@ export type JobsOrder = {
   readonly stock: CheckedStock | null;
   /** How kept orders are numbered. */
   readonly numbers: OrderPattern;
+  /** The name of the workbook whose offers are used; the empty text where none has any. */
+  readonly offersFile: string;
 };
 
 /** Everything up to the planning itself: what is asked for, and what is doubtful about it. */
@@ -117,7 +119,11 @@ export function prepareOrder(
 export function plannedOrder(prepared: PreparedOrder, plan: OrderPlan): JobsOrder {
   const findings = [
     ...prepared.findings,
-    ...plan.findings.map((finding) => ({ file: "", finding })),
+    ...plan.findings.map((finding) => ({
+      // A cell that the plan speaks of is an offer's.
+      file: finding.place === null ? "" : prepared.offersFile,
+      finding,
+    })),
   ];
   return {
     ...prepared,
@@ -201,5 +207,6 @@ function orderInput(
     bookFile: holder.file,
     stock,
     numbers: rules.numbers,
+    offersFile: selling?.file ?? "",
   };
 }

@@ -2,9 +2,8 @@
 import type { Mark } from "../core/base/picture";
 import { writeLength } from "../core/lengths/writeLength";
 import { inchesOf, type CutLength } from "../core/purchasing/cutting/cutLength";
-import type { Bar, CutPlan } from "../core/purchasing/cutting/cutProblem";
-import { cutPlanWords } from "../core/purchasing/cutting/cutWords";
-import { groupBy } from "../core/purchasing/groupBy";
+import type { Bar } from "../core/purchasing/cutting/cutProblem";
+import { alikeBars, cutPlanWords, pieceWords } from "../core/purchasing/cutting/cutWords";
 import type { Drawing, DrawnPicture, DrawnRow } from "../workbook/drawing";
 import { headingRow, number, row, text, wordsRow } from "./cells";
 import { caution } from "./caution";
@@ -90,24 +89,6 @@ export function cutListSheet({
       caution,
     }),
   };
-}
-
-/** Bars with the same pieces for the same marks, as one. */
-const alikeBars = ({ bars }: CutPlan): readonly (readonly Bar[])[] => [
-  ...groupBy(bars, (bar) => JSON.stringify([bar.from, bar.length, bar.pieces])).values(),
-];
-
-/** `2 x 8'-0" (A-101, Alder)`, alike pieces together. */
-function pieceWords({ pieces }: Bar, show: (length: CutLength) => string): string {
-  const alike = groupBy(pieces, ({ job, mark, length }) => JSON.stringify([job, mark, length]));
-  return [...alike.values()]
-    .flatMap((group) => {
-      const [piece] = group;
-      if (piece === undefined) return [];
-      const whose = [piece.mark, piece.job].filter((words) => words !== "").join(", ");
-      return [`${group.length} x ${show(piece.length)} (${whose})`];
-    })
-    .join("; ");
 }
 
 function barPicture(

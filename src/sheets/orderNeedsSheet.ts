@@ -1,5 +1,6 @@
 /** From the count to what is bought, step by step, for every item and size. */
 import type { Drawing, DrawnRow } from "../workbook/drawing";
+import { moreWords, stepWords } from "../core/purchasing/needWords";
 import { bandRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
 import { notComplete, orderMark, orderSheetName, sizeCell, type OrderSheetWish } from "./orderWish";
 import { printSetup } from "./printSetup";
@@ -14,15 +15,6 @@ const headings = [
   { words: "Because", width: 64 },
 ] as const;
 const piecesColumn = 4;
-
-const stepWords = {
-  counted: "counted",
-  spares: "spares",
-  supplied: "has already",
-  "job-on-order": "is on order",
-  "on-hand": "on hand",
-  "on-order": "free on order",
-} as const;
 
 export function orderNeedsSheet(wish: OrderSheetWish): Drawing {
   const { plan, complete, number: orderNumber } = wish;
@@ -79,14 +71,4 @@ export function orderNeedsSheet(wish: OrderSheetWish): Drawing {
       caution: "",
     }),
   };
-}
-
-type Line = OrderSheetWish["plan"]["lines"][number];
-
-/** `2 packs more than needed, which costs less: 14 left over.` */
-function moreWords({ more, leftOver }: Line): string {
-  if (leftOver === 0) return "";
-  return more === null
-    ? `${leftOver} left over`
-    : `${leftOver} left over; buying more reaches a lower price and costs less`;
 }

@@ -2,7 +2,7 @@
 import { configure, render, screen, waitFor } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { MessageChannel } from "node:worker_threads";
-import { openFile } from "../../src/adapters/xlsx/openFile";
+import { err, ok } from "../../src/core/base/result";
 import { planHere } from "../../src/main/planning/planHere";
 import { Pane, type PaneProps } from "../../src/pane/Pane";
 import type { Workbook } from "../../src/workbook/workbook";
@@ -16,11 +16,14 @@ configure({
   getElementError: (message) => new Error(message?.split("\n\n")[0]),
 });
 
-/** Files are opened as the pages open them; orders are worked out on the test's own thread. */
+/** Files named before a test gives them to the pane: what a page's reader would make of their bytes. */
+export const filesToOpen = new Map<string, Workbook>();
+
+/** Orders are worked out on the test's own thread. */
 const testDoors: PaneProps["doors"] = {
-  openFile: async (file) => {
-    const opened = openFile(new Uint8Array(await file.arrayBuffer()), file.name);
-    return opened.ok ? opened : { ok: false, error: opened.error.message };
+  openFile: ({ name }) => {
+    const workbook = filesToOpen.get(name);
+    return Promise.resolve(workbook === undefined ? err("It is no workbook.") : ok(workbook));
   },
   planOrder: planHere,
 };

@@ -145,20 +145,24 @@ function connectFiles(
   watchDrops((file) => told(() => openFile(file)));
 }
 
-/** Listens before the grid does, which has its own use for what is dropped on it. */
+/**
+ * Listens before the grid does, which has its own use for what is dropped on it. A part of the page
+ * that takes files itself, and says so, is left alone.
+ */
 function watchDrops(onFile: (file: File) => void): void {
-  const hasFile = (event: DragEvent): boolean =>
-    event.dataTransfer?.types.includes("Files") === true;
+  const hasFile = ({ dataTransfer, target }: DragEvent): boolean =>
+    dataTransfer?.types.includes("Files") === true &&
+    !(target instanceof Element && target.closest("[data-takes-files]") !== null);
   const mark = (over: boolean): void => {
     document.body.toggleAttribute("data-drop", over);
   };
   window.addEventListener(
     "dragover",
     (event) => {
+      mark(hasFile(event));
       if (!hasFile(event)) return;
       event.preventDefault();
       event.stopPropagation();
-      mark(true);
     },
     true,
   );

@@ -1,7 +1,7 @@
 /** Writing sheets as one act that shows how far it is, can be cancelled, and says what came of it. */
 import { useRef, useState } from "react";
 import type { Result } from "../../core/base/result";
-import type { WorkbookFault, WriteOptions, WrittenSheet } from "../../workbook/workbook";
+import type { WriteOptions, WrittenSheet } from "../../workbook/workbook";
 import { hostFault } from "../state/hostFault";
 import { useBroken } from "../state/useBroken";
 
@@ -13,15 +13,18 @@ export type Written = {
   readonly older: readonly string[];
 };
 
+/** Why nothing was written, in plain words; `cancelled` is no fault. */
+export type WritingFault = { readonly code: string; readonly message: string };
+
 export type Writing =
   | { readonly kind: "idle" }
   | { readonly kind: "busy"; readonly progress: number }
   | { readonly kind: "done"; readonly written: Written }
-  | { readonly kind: "failed"; readonly fault: WorkbookFault };
+  | { readonly kind: "failed"; readonly fault: WritingFault };
 
 export type WritingAct = (
   options: Required<WriteOptions>,
-) => Promise<Result<Written, WorkbookFault>>;
+) => Promise<Result<Written, WritingFault>>;
 
 export type WritingActHandle = {
   readonly writing: Writing;

@@ -2,6 +2,7 @@
 import { groupBy } from "../groupBy";
 import { moneyText } from "../../money/writeMoney";
 import type { Currency } from "../../money/currency";
+import type { CutLength } from "./cutLength";
 import type { Bar, CutPlan } from "./cutProblem";
 
 /** Bars of one length with the same lengths cut from them; marks may differ from bar to bar. */
@@ -19,6 +20,24 @@ export function barGroups(plan: CutPlan): readonly BarGroup[] {
     const { from, length, price, offcut, kept } = first;
     return [{ from, length, price, offcut, kept, bars }];
   });
+}
+
+/** Bars with the same pieces for the same marks, as one; in the order of the plan. */
+export const alikeBars = ({ bars }: CutPlan): readonly (readonly Bar[])[] => [
+  ...groupBy(bars, (bar) => JSON.stringify([bar.from, bar.length, bar.pieces])).values(),
+];
+
+/** `2 x 8'-0" (A-101, Alder)`, alike pieces together. */
+export function pieceWords({ pieces }: Bar, show: (length: CutLength) => string): string {
+  const alike = groupBy(pieces, ({ job, mark, length }) => JSON.stringify([job, mark, length]));
+  return [...alike.values()]
+    .flatMap((group) => {
+      const [piece] = group;
+      if (piece === undefined) return [];
+      const whose = [piece.mark, piece.job].filter((words) => words !== "").join(", ");
+      return [`${group.length} x ${show(piece.length)} (${whose})`];
+    })
+    .join("; ");
 }
 
 /**
