@@ -1,36 +1,13 @@
 import { afterAll, beforeAll, describe, expect, test } from "@jest/globals";
 import axe from "axe-core";
-import type { Page } from "playwright-core";
 import { openBrowser, type TestBrowser } from "./browser";
+import { faultsOf } from "./paneFaults";
 
 let browser: TestBrowser;
 beforeAll(async () => {
   browser = await openBrowser();
 });
 afterAll(() => browser.close());
-
-/** What is wrong with what the pane shows: for a screen reader, in contrast, in size. */
-async function faultsOf(page: Page): Promise<readonly string[]> {
-  await page.waitForTimeout(400);
-  return page.evaluate(async () => {
-    const pane = document.querySelector(".page-pane");
-    if (pane === null) return ["There is no pane."];
-    const { axe: checker } = globalThis as unknown as { axe: typeof axe };
-    const { violations } = await checker.run(pane);
-    const isText = (node: Node): boolean => node.nodeType === 3 && node.textContent?.trim() !== "";
-    const small = [...pane.querySelectorAll("*")].filter(
-      (each) =>
-        [...each.childNodes].some(isText) && parseFloat(getComputedStyle(each).fontSize) < 12,
-    );
-    const panel = pane.querySelector("[role=tabpanel]:not([hidden])");
-    const isWide = panel !== null && panel.scrollWidth > panel.clientWidth;
-    return [
-      ...violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`)),
-      ...small.map((each) => `small: ${each.textContent}`),
-      ...(isWide ? ["The view scrolls sideways."] : []),
-    ];
-  });
-}
 
 describe.each([
   [320, false],

@@ -1,7 +1,6 @@
 /** @jest-environment jsdom */
 import { afterEach, describe, expect, test } from "@jest/globals";
 import { cleanup, within } from "@testing-library/react";
-import axe from "axe-core";
 import { TextDecoder, TextEncoder } from "node:util";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
 import { writeCsv } from "../../src/adapters/xlsx/writeCsv";
@@ -9,6 +8,7 @@ import { setUpDrawings } from "../../src/app/setUpWorkbook";
 import { starterKitBook } from "../../src/core/kitbook/starter/starterKitBook";
 import { kitBookLines } from "../../src/tables/kitBookLines";
 import { scheduleRows, workbookOf } from "../app/typedWorkbook";
+import { axeFaults } from "./axeFaults";
 import { openView, renderPane } from "./renderPane";
 
 // The browser that tests run in has none of its own.
@@ -222,14 +222,6 @@ describe("other books", () => {
 });
 
 describe("for a screen reader", () => {
-  const faults = async (): Promise<readonly string[]> => {
-    const rules = { "color-contrast": { enabled: false }, region: { enabled: false } };
-    const { violations } = await axe.run(document.body, { rules });
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ html }) => `${id}: ${html.slice(0, 200)}`),
-    );
-  };
-
   test("rows, a size tried and boundaries are sound", async () => {
     const workbook = await ownBook();
     workbook.type({ sheet: "Kit book parts", row: 3, column: 5 }, "panls");
@@ -239,7 +231,7 @@ describe("for a screen reader", () => {
     await user.click(within(part).getByText("Put a second size beside it"));
     const boundaries = await open("Boundaries");
     await within(boundaries).findByText(`Width 5'-0"`);
-    expect(await faults()).toEqual([]);
+    expect(await axeFaults()).toEqual([]);
   }, 60_000);
 
   test("what is left open and other books are sound", async () => {
@@ -249,6 +241,6 @@ describe("for a screen reader", () => {
     await user.click(within(part).getByText(/bolts looked at/));
     await open("Against the starter");
     await open("Other books");
-    expect(await faults()).toEqual([]);
+    expect(await axeFaults()).toEqual([]);
   }, 60_000);
 });
