@@ -53,17 +53,14 @@ export function useTriedOpening(
   }, [hand, book, type, openings]);
   const now = typed.type === type.name ? typed : { type: type.name, one: null, other: null };
   const one = now.one ?? start;
-  const readOne = useMemo(() => readOpeningTexts(hand, type, one), [hand, type, one]);
-  const readOther = useMemo(
-    () => (now.other === null ? null : readOpeningTexts(hand, type, now.other)),
-    [hand, type, now.other],
-  );
+  const readOne = useReading(hand, type, one);
+  const readOther = useReading(hand, type, now.other ?? one);
   return {
     type,
     fields: useMemo(() => formFields(hand, type), [hand, type]),
     one: { texts: one, read: readOne, setTexts: (texts) => setTyped({ ...now, one: texts }) },
     other:
-      now.other === null || readOther === null
+      now.other === null
         ? null
         : {
             texts: now.other,
@@ -74,10 +71,20 @@ export function useTriedOpening(
     take: (opening) => {
       const ofType = openingTypeNamed(book, opening.type);
       if (ofType === undefined) return;
-      setTyped({ type: ofType.name, one: textsOf(hand, ofType, opening), other: now.other });
+      const other = ofType === type ? now.other : null;
+      setTyped({ type: ofType.name, one: textsOf(hand, ofType, opening), other });
       onType(ofType.name);
     },
     addOther: () => setTyped({ ...now, one, other: one }),
     removeOther: () => setTyped({ ...now, other: null }),
   };
+}
+
+/** The same reading while the texts are the same, whatever object they are. */
+function useReading(hand: KitBookAtHand, type: OpeningType, texts: OpeningTexts): ReadOpening {
+  const key = JSON.stringify(texts);
+  return useMemo(
+    () => readOpeningTexts(hand, type, JSON.parse(key) as OpeningTexts),
+    [hand, type, key],
+  );
 }
