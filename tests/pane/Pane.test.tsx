@@ -78,6 +78,21 @@ describe("the tabs", () => {
     expect(screen.getByRole("heading", { name: /Tool crib/ })).toBeTruthy();
   });
 
+  test.each([
+    ["Jobs", "{ArrowDown}", "Changes"],
+    ["Jobs", "{ArrowUp}", "Changes"],
+    ["Set-up", "{ArrowDown}", "Order"],
+    ["Set-up", "{ArrowUp}", "Order"],
+    ["Order", "{ArrowRight}", "Margins"],
+    ["Set-up", "{ArrowRight}", "To mend"],
+  ])("lie in two rows: from %s, %s goes to %s", async (from, keys, to) => {
+    const { user } = await renderPane(await demoWorkbook());
+    await openView(user, new RegExp(from));
+    screen.getByRole("tab", { name: new RegExp(from) }).focus();
+    await user.keyboard(keys);
+    expect(document.activeElement).toBe(screen.getByRole("tab", { name: new RegExp(to) }));
+  });
+
   test("the count of what is not counted leads to what to mend", async () => {
     const { user } = await renderPane(await demoWorkbook());
     await openView(user, /Jobs/);

@@ -1,4 +1,4 @@
-/** The pane's views, one of them shown: arrow keys, Home and End go from tab to tab. */
+/** The pane's views, one of them shown: the four arrow keys, Home and End go from tab to tab. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import type { KeyboardEvent } from "react";
 import { useSharedStyles } from "../parts/parts.styles";
@@ -30,11 +30,13 @@ const viewTitles: Readonly<Record<ViewName, string>> = {
 export const tabId = (view: ViewName): string => `cribsheet-tab-${view}`;
 export const panelId = (view: ViewName): string => `cribsheet-view-${view}`;
 
+/** Two rows of four: at 320 pixels every view is in sight. */
+const columns = 4;
+
 const useStyles = makeStyles({
   tabs: {
     display: "grid",
-    // Two rows of four: at 320 pixels every view is in sight.
-    gridTemplateColumns: "repeat(4, auto)",
+    gridTemplateColumns: `repeat(${columns}, auto)`,
     flexShrink: 0,
     columnGap: tokens.spacingHorizontalXXS,
     padding: `0 ${tokens.spacingHorizontalS}`,
@@ -114,12 +116,17 @@ export function ViewTabs({ view, onView, toMend }: ViewTabsProps) {
   );
 }
 
+/** As the tabs stand: along the row and on to the next one, or up and down in a column and round. */
 function viewAfterKey(view: ViewName, key: string): ViewName | null {
   const at = viewNames.indexOf(view);
   const last = viewNames.length - 1;
+  const column = at % columns;
+  const lowest = column + columns * Math.floor((last - column) / columns);
   const places: Readonly<Record<string, number>> = {
     ArrowRight: at === last ? 0 : at + 1,
     ArrowLeft: at === 0 ? last : at - 1,
+    ArrowDown: at === lowest ? column : at + columns,
+    ArrowUp: at === column ? lowest : at - columns,
     Home: 0,
     End: last,
   };
