@@ -41,7 +41,10 @@ import { startEngine, type Engine, type PluginChoice } from "./engine";
 import { skipChecksOfWhatIsGone } from "./lateChecks";
 import { markNoneOfOpenLists } from "./openLists";
 import { AdoptedThemeStyles } from "./themeStyles";
-import { recalculateFunctions, registerFunctions, type GridFunction } from "./worksheetFunctions";
+import { functionFaults } from "./functionFaults";
+import { recalculateFunctions } from "./recalculating";
+import { watchErrorReasons, type OnReason } from "./errorReasons";
+import { registerFunctions, type GridFunction } from "./worksheetFunctions";
 
 /** The grid as it stands on the page. */
 export type GridScreen = {
@@ -59,12 +62,14 @@ export type ScreenOptions = {
   readonly start: WorkbookSnapshot;
   readonly functions: readonly GridFunction[];
   readonly dark: boolean;
+  /** Hears why the selected cell shows an error of a function, or `null` where it does not. */
+  readonly onReason?: OnReason;
 };
 
 /** Puts the grid into `container`, which it fills, with `start` open in it. */
 export function openScreen(
   container: HTMLElement,
-  { start, functions, dark }: ScreenOptions,
+  { start, functions, dark, onReason }: ScreenOptions,
 ): GridScreen {
   const engine = startEngine({
     before: [
@@ -91,7 +96,8 @@ export function openScreen(
       locales: { [LocaleType.EN_US]: words },
     },
   });
-  registerFunctions(engine, functions);
+  const faults = functionFaults(engine);
+  registerFunctions(engine, functions, faults);
   const workbook = embeddedWorkbook(engine, start, {
     scrollTo: (row, column) => {
       const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
@@ -100,6 +106,7 @@ export function openScreen(
   });
   markNoneOfOpenLists(engine);
   skipChecksOfWhatIsGone(engine);
+  if (onReason !== undefined) watchErrorReasons(engine, faults, onReason);
   return {
     engine,
     workbook,

@@ -33,8 +33,7 @@ import type { Selection, WorkbookChange } from "../../workbook/workbook";
 import { openGridWorkbook, type Engine } from "./engine";
 import { SetRecordMutation } from "./records";
 
-const cellChanges: ReadonlySet<string> = new Set([
-  SetRangeValuesMutation.id,
+const cellMoves = [
   InsertRowMutation.id,
   InsertColMutation.id,
   RemoveRowMutation.id,
@@ -42,7 +41,13 @@ const cellChanges: ReadonlySet<string> = new Set([
   MoveRowsMutation.id,
   MoveColsMutation.id,
   ReorderRangeMutation.id,
-]);
+];
+
+const cellChanges: ReadonlySet<string> = new Set([SetRangeValuesMutation.id, ...cellMoves]);
+
+/** Whether the change of this id takes cells with their formulas to another place. */
+export const movesCells = (id: string): boolean =>
+  cellMoves.includes(id) || id === MoveRangeMutation.id;
 
 const sheetChanges: ReadonlySet<string> = new Set([
   InsertSheetMutation.id,

@@ -5,26 +5,23 @@
  * but a value; and the engine's own way of taking in functions would hand blank cells over as zero,
  * so they are taken in as the engine's built-in ones are.
  */
-import { BooleanNumber, type IUnitRange } from "@univerjs/core";
+import { BooleanNumber } from "@univerjs/core";
 import {
   ArrayValueObject,
   BaseFunction,
   BooleanValueObject,
   ErrorType,
   ErrorValueObject,
-  FormulaDataModel,
   FunctionType,
   IFunctionService,
   NumberValueObject,
-  SetTriggerFormulaCalculationStartMutation,
   StringValueObject,
   type BaseValueObject,
 } from "@univerjs/engine-formula";
 import type { CellValue } from "../../core/base/cell";
 import type { Result } from "../../core/base/result";
 import type { Engine } from "./engine";
-import { places } from "./cellRows";
-import { execute } from "./steps";
+import type { FunctionFault, FunctionFaults } from "./functionFaults";
 
 /** What a cell gives a function: one value, or the rows of a range. A cell alone is its value. */
 export type FunctionInput = CellValue | readonly (readonly CellValue[])[];
@@ -44,15 +41,20 @@ export type GridFunction = {
   }[];
   readonly example: string;
   /** An argument that is left out is `null`. The fault's code becomes #VALUE! or #N/A. */
-  readonly run: (
-    inputs: readonly FunctionInput[],
-  ) => Result<FunctionAnswer, { readonly code: "value" | "na"; readonly message: string }>;
+  readonly run: (inputs: readonly FunctionInput[]) => Result<FunctionAnswer, FunctionFault>;
 };
 
-/** Takes `functions` in, with their help while typing. Before a workbook that uses them is loaded. */
-export function registerFunctions({ injector }: Engine, functions: readonly GridFunction[]): void {
+/**
+ * Takes `functions` in, with their help while typing. Before a workbook that uses them is loaded.
+ * `faults` hears why one has no answer.
+ */
+export function registerFunctions(
+  { injector }: Engine,
+  functions: readonly GridFunction[],
+  faults: FunctionFaults,
+): void {
   const service = injector.get(IFunctionService);
-  service.registerExecutors(...functions.map((each) => new TableFunction(each)));
+  service.registerExecutors(...functions.map((each) => new TableFunction(each, faults)));
   service.registerDescriptions(
     ...functions.map(({ name, says, example, arguments: taken }) => ({
       functionName: name,
@@ -70,45 +72,14 @@ export function registerFunctions({ injector }: Engine, functions: readonly Grid
   );
 }
 
-/** Works every cell out anew that uses one of `functions`, because something they look up changed. */
-export function recalculateFunctions(
-  { injector, commands }: Engine,
-  functions: readonly GridFunction[],
-): void {
-  const calls = functions.map(({ name }) => `${name.toUpperCase()}(`);
-  const uses = (formula: string): boolean => calls.some((call) => formula.includes(call));
-  const dirtyRanges: IUnitRange[] = [];
-  for (const [unitId, sheets] of Object.entries(injector.get(FormulaDataModel).getFormulaData())) {
-    for (const [sheetId, cells] of Object.entries(sheets ?? {})) {
-      for (const [row, column] of places(cells ?? {})) {
-        const formula = cells?.[row]?.[column]?.f;
-        if (formula === undefined || !uses(formula.toUpperCase())) continue;
-        const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
-        dirtyRanges.push({ unitId, sheetId, range });
-      }
-    }
-  }
-  if (dirtyRanges.length === 0) return;
-  execute(commands, {
-    id: SetTriggerFormulaCalculationStartMutation.id,
-    params: {
-      forceCalculation: false,
-      dirtyRanges,
-      dirtyNameMap: {},
-      dirtyDefinedNameMap: {},
-      dirtyUnitFeatureMap: {},
-      dirtyUnitOtherFormulaMap: {},
-      clearDependencyTreeCache: {},
-    },
-  });
-}
-
 class TableFunction extends BaseFunction {
   readonly #function: GridFunction;
+  readonly #faults: FunctionFaults;
 
-  constructor(each: GridFunction) {
+  constructor(each: GridFunction, faults: FunctionFaults) {
     super(each.name);
     this.#function = each;
+    this.#faults = faults;
     this.minParams = each.arguments.filter(({ optional }) => !optional).length;
     this.maxParams = each.arguments.length;
   }
@@ -118,15 +89,28 @@ class TableFunction extends BaseFunction {
     if (fault !== undefined) return fault;
     try {
       const answer = this.#function.run(this.#function.arguments.map((_, at) => input(given[at])));
+      this.#hear(answer.ok ? null : answer.error);
       if (!answer.ok)
         return errorValue(answer.error.code === "na" ? ErrorType.NA : ErrorType.VALUE);
       return typeof answer.value === "object" ? rows(answer.value) : value(answer.value);
     } catch {
       // A fault of ours must not take the person's whole workbook with it.
+      this.#hear(ownFault);
       return errorValue(ErrorType.VALUE);
     }
   }
+
+  /** The engine says before each call which cell asks. */
+  #hear(fault: FunctionFault | null): void {
+    const { unitId, subUnitId, row, column } = this;
+    if (unitId && subUnitId) this.#faults.heard({ unitId, sheetId: subUnitId, row, column }, fault);
+  }
 }
+
+const ownFault: FunctionFault = {
+  code: "value",
+  message: "Cribsheet could not work this out. The fault is its own, not yours.",
+};
 
 function input(given: BaseValueObject | undefined): FunctionInput {
   if (given === undefined) return null;

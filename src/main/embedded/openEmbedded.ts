@@ -4,6 +4,7 @@
  */
 import type { GridScreen } from "../../adapters/embedded/screen";
 import type { WorkbookSnapshot } from "../../workbook/snapshot";
+import type { Workbook } from "../../workbook/workbook";
 import { firstWorkbook } from "./firstWorkbook";
 import { gridFunctions } from "./gridFunctions";
 import { keepWhileChanging, openKeptWorkbook, type Keeping } from "./keepWork";
@@ -26,17 +27,41 @@ export async function openEmbedded(body: HTMLElement, files: LoadFiles): Promise
   const start = before ?? firstWorkbook();
   const dark = matchMedia("(prefers-color-scheme: dark)");
   const { functions, connect } = gridFunctions();
-  const screen = openScreen(page.grid, { start, functions, dark: dark.matches });
+  const screen = openScreen(page.grid, {
+    start,
+    functions,
+    dark: dark.matches,
+    onReason: page.sayReason,
+  });
   dark.addEventListener("change", () => screen.setDark(dark.matches));
   page.setName(start.name);
   page.say(before === null ? "" : "Your work from last time.");
   const keeping = keepWhileChanging(screen.workbook, kept, before !== null, page.say);
   await connect(screen.workbook, screen.recalculate);
   const saveFile: SaveFile = (snapshot, kind) => saveAsFile(snapshot, files, kind);
-  mountEmbeddedPane(page.pane, { workbook: screen.workbook, saveFile }, dark);
+  mountEmbeddedPane(page.pane, { workbook: showingWhereItGoes(page, screen), saveFile }, dark);
   connectFiles(page, screen, keeping, files);
   moveByKey(body, page, screen);
   return screen;
+}
+
+/**
+ * The workbook as the pane has it. On a narrow page the spreadsheet is out of sight behind the pane,
+ * so whoever goes to a cell goes to the spreadsheet with it.
+ */
+function showingWhereItGoes(page: PageParts, { workbook, focus }: GridScreen): Workbook {
+  return {
+    ...workbook,
+    goTo: async (place) => {
+      const isHidden = page.isOnlyPart("pane");
+      if (isHidden) page.showPart("grid");
+      const gone = await workbook.goTo(place);
+      if (!isHidden) return gone;
+      if (gone.ok) focus();
+      else page.showPart("pane");
+      return gone;
+    },
+  };
 }
 
 /**

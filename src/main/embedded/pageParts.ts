@@ -11,9 +11,13 @@ export type PageParts = {
   readonly file: HTMLInputElement;
   /** On a narrow page, shows the one part and hides the other. */
   readonly showPart: (part: PagePart) => void;
+  /** Whether the page is narrow and shows this part alone. */
+  readonly isOnlyPart: (part: PagePart) => boolean;
   readonly setName: (name: string) => void;
   /** Says something in passing; a screen reader says it too. */
   readonly say: (text: string) => void;
+  /** Says beside the cells why the selected one shows an error; `null` takes it away. */
+  readonly sayReason: (words: string | null) => void;
   /** Says what went wrong, until it is closed. */
   readonly warn: (text: string) => void;
   /** Asks before something is lost. */
@@ -46,7 +50,8 @@ export function buildPage(body: HTMLElement): PageParts {
   const between = paneDivider(body);
   const warning = element("div", { className: "page-warning", hidden: true }, { role: "alert" });
   const both = element("div", { className: "page-parts" });
-  both.append(grid, between, pane);
+  const reason = element("div", { className: "page-reason" }, { role: "status" });
+  both.append(grid, reason, between, pane);
   bar.append(name, status, parts.buttons, open, save, startOver, file);
   body.classList.add("page");
   parts.show("grid");
@@ -59,12 +64,17 @@ export function buildPage(body: HTMLElement): PageParts {
     startOver,
     file,
     showPart: parts.show,
+    isOnlyPart: (part) =>
+      body.dataset["part"] === part && getComputedStyle(parts.buttons).display !== "none",
     setName: (text) => {
       name.textContent = text === "" ? "Cribsheet" : text;
       document.title = text === "" ? "Cribsheet" : `${text} · Cribsheet`;
     },
     say: (text) => {
       status.textContent = text;
+    },
+    sayReason: (words) => {
+      reason.textContent = words ?? "";
     },
     warn: (text) => {
       const close = button("Close");

@@ -4,8 +4,9 @@ import {
   type EmbeddedWorkbook,
 } from "../../../src/adapters/embedded/embeddedWorkbook";
 import { startEngine } from "../../../src/adapters/embedded/engine";
+import { functionFaults } from "../../../src/adapters/embedded/functionFaults";
+import { recalculateFunctions } from "../../../src/adapters/embedded/recalculating";
 import {
-  recalculateFunctions,
   registerFunctions,
   type FunctionInput,
   type GridFunction,
@@ -73,7 +74,7 @@ describe("our functions in the grid", () => {
   };
 
   beforeAll(async () => {
-    registerFunctions(engine, functions);
+    registerFunctions(engine, functions, functionFaults(engine));
     workbook = embeddedWorkbook(
       engine,
       rigSnapshot({
