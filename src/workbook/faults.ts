@@ -13,13 +13,13 @@ export const tableGone = (table: string): WorkbookFault => ({
 
 export const sheetProtected = (sheet: string): WorkbookFault => ({
   code: "sheet-protected",
-  message: `The sheet “${sheet}” is protected. Take the protection off and write again.`,
+  message: `The sheet “${sheet}” is protected. Take the protection off (in Excel: Review, Unprotect Sheet) and write again.`,
 });
 
 export const workbookProtected: WorkbookFault = {
   code: "workbook-protected",
   message:
-    "The workbook is protected against new sheets. Take that protection off and write again.",
+    "The structure of this workbook is protected, so no sheet can be added or exchanged. Nothing was changed. Take the protection off (in Excel: Review, Protect Workbook), write again, and put it back on.",
 };
 
 export const cancelled: WorkbookFault = {

@@ -77,6 +77,8 @@ describeWorkbook("embedded in a browser", async (setup): Promise<Rig> => {
     type: (...sent) => call("type", ...sent),
     rename: (...sent) => call("rename", ...sent),
     protect: (sheet) => call("protect", sheet),
+    protectStructure: () => call("protectStructure"),
+    replacesInProtected: true,
     look: () => call("look"),
     failAt: (at, onwards = false) => void call("failAt", at, onwards),
     calls: () => calls,

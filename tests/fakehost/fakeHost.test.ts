@@ -1,7 +1,8 @@
 import { beforeEach, describe, expect, test } from "@jest/globals";
 import { newBook, type FakeBook } from "./book";
 import { fakeHost, type FakeHost } from "./fakeHost";
-import { excelApiUpTo, loadOfficeModel } from "./officeModel";
+import { excelApiUpTo } from "./excelModel";
+import { loadOfficeModel } from "./officeModel";
 
 const model = loadOfficeModel(excelApiUpTo("1.9"));
 let book: FakeBook;

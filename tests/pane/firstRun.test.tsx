@@ -58,7 +58,7 @@ describe("a workbook without a schedule", () => {
     const { user } = await renderPane(workbook);
     await user.click(screen.getByRole("button", { name: "Add the demo" }));
     expect((await screen.findByRole("alert")).textContent).toContain(
-      "protected against new sheets",
+      "structure of this workbook is protected",
     );
   });
 });

@@ -107,7 +107,7 @@ describe("writing the sheets", () => {
     const before = sheetNames(workbook);
     workbook.protectStructure();
     await write();
-    const said = await screen.findByText(/protected against new sheets/);
+    const said = await screen.findByText(/structure of this workbook is protected/);
     expect(said).toBeTruthy();
     expect(sheetNames(workbook)).toEqual(before);
   });

@@ -502,13 +502,32 @@ export function describeWorkbook(name: string, makeRig: (setup: RigSetup) => Pro
     });
 
     test("a new sheet where the workbook's structure is protected", async () => {
-      const rig = await rigOf({ sheets: [{ name: "One" }], structureProtected: true });
+      const rig = await rigWith({});
+      await rig.protectStructure();
       const before = await rig.look();
-      expect(await rig.workbook.write([hardware])).toMatchObject({
-        ok: false,
-        error: { code: "workbook-protected" },
-      });
+      const refused = await rig.workbook.write([hardware]);
+      expect(refused).toMatchObject({ ok: false, error: { code: "workbook-protected" } });
+      expect(refused.ok ? "" : refused.error.message).toMatch(/Nothing was changed.*Take .* off/);
       expect(await rig.look()).toEqual(before);
+    });
+
+    test("a sheet of ours there, unless it can be replaced where it is", async () => {
+      const rig = await rigWith({});
+      await written(rig, [hardware]);
+      await rig.protectStructure();
+      const before = await rig.look();
+      const again = await rig.workbook.write([
+        drawing(hardware.name, hardware.mark, [["Written again"]]),
+      ]);
+      const after = await rig.look();
+      if (!rig.replacesInProtected) {
+        expect(again).toMatchObject({ ok: false, error: { code: "workbook-protected" } });
+        expect(after).toEqual(before);
+        return;
+      }
+      expect(again).toMatchObject({ ok: true });
+      expect(after.map(({ name }) => name)).toEqual(before.map(({ name }) => name));
+      expect(after.find(({ name }) => name === "Hardware")?.cells).toEqual({ A1: "Written again" });
     });
 
     test("to go on once it is cancelled", async () => {

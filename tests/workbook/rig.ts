@@ -24,8 +24,6 @@ export type RigSheet = {
 
 export type RigSetup = {
   readonly sheets: readonly RigSheet[];
-  /** The structure is protected: no sheet may be added, renamed or removed. */
-  readonly structureProtected?: boolean;
 };
 
 /** A cell as it stands: a formula if there is one, else the value; a date is its serial number. */
@@ -45,6 +43,10 @@ export type Rig = {
   readonly rename: (sheet: string, name: string) => Promise<void>;
   /** A person protects a sheet. */
   readonly protect: (sheet: string) => Promise<void>;
+  /** A person protects the structure: no sheet may be added, renamed or removed. */
+  readonly protectStructure: () => Promise<void>;
+  /** Whether a sheet of ours can still be replaced then; Excel needs sheets aside for it. */
+  readonly replacesInProtected: boolean;
   /** All sheets in order, hidden ones too, as the host has them: not through the port. */
   readonly look: () => Promise<readonly SeenSheet[]>;
   /**
@@ -81,7 +83,7 @@ export function snapshotCell(cell: RigCell, dateStyle: number): CellSnapshot {
   return { value: cell, style: dateStyle };
 }
 
-/** The set-up as a snapshot, for hosts that open one. Its protection of the structure is not in it. */
+/** The set-up as a snapshot, for hosts that open one. */
 export const rigSnapshot = ({ sheets }: RigSetup): WorkbookSnapshot => ({
   ...workbookOf("Job.xlsx", sheets.map(rigSheetSnapshot)),
   styles: [{ format: "yyyy-mm-dd" }],

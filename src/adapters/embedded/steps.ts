@@ -35,16 +35,16 @@ export function carryOut(
       done.push(next);
       execute(commands, next.redo);
     }
+    injector.get(IUndoRedoService).pushUndoRedo({
+      unitID: unit,
+      undoMutations: steps.map(({ undo }) => undo).reverse(),
+      redoMutations: steps.map(({ redo }) => redo),
+    });
   } catch (fault) {
     // A step that threw may have done half of its work; undoing it is harmless where it did none.
     for (const last of done.reverse()) undoQuietly(commands, last.undo);
     throw fault;
   }
-  injector.get(IUndoRedoService).pushUndoRedo({
-    unitID: unit,
-    undoMutations: steps.map(({ undo }) => undo).reverse(),
-    redoMutations: steps.map(({ redo }) => redo),
-  });
 }
 
 /** Carries out one change. @throws Error when the grid refuses it. */

@@ -31,12 +31,6 @@ export function gridRig(engine: Engine, setup: RigSetup): Rig & { workbook: Embe
     if (!sheet) throw new RangeError(`No such sheet: ${name}`);
     return sheet;
   };
-  if (setup.structureProtected === true) {
-    const point = new WorkbookCreateSheetPermission(openGridWorkbook(engine).getUnitId());
-    const permissions = engine.injector.get(IPermissionService);
-    if (!permissions.getPermissionPoint(point.id)) permissions.addPermissionPoint(point);
-    permissions.updatePermissionPoint(point.id, false);
-  }
   const host = failingCalls(engine);
   return {
     workbook,
@@ -60,6 +54,14 @@ export function gridRig(engine: Engine, setup: RigSetup): Rig & { workbook: Embe
       protectSheet(engine, sheetIds(sheetNamed(sheet)));
       return Promise.resolve();
     },
+    protectStructure: () => {
+      const point = new WorkbookCreateSheetPermission(openGridWorkbook(engine).getUnitId());
+      const permissions = engine.injector.get(IPermissionService);
+      if (!permissions.getPermissionPoint(point.id)) permissions.addPermissionPoint(point);
+      permissions.updatePermissionPoint(point.id, false);
+      return Promise.resolve();
+    },
+    replacesInProtected: true,
     look: () =>
       Promise.resolve(
         workbook.snapshot().sheets.map(({ name, visible, rows }) => ({

@@ -70,4 +70,17 @@ describe("one undo takes back a whole writing, and one redo writes it again", ()
     }
     await rig.close();
   });
+
+  test("a full undo stack loses its oldest step, and the last writing is still one", async () => {
+    const rig = gridRig(engine, { sheets: [{ name: "Schedule" }] });
+    const most = 30;
+    let last = plain(rig.workbook.snapshot());
+    for (let rows = 1; rows <= most; rows++) {
+      last = plain(rig.workbook.snapshot());
+      expect(await rig.workbook.write([full(rows)])).toMatchObject({ ok: true });
+    }
+    await engine.commands.executeCommand(UndoCommand.id);
+    expect(plain(rig.workbook.snapshot())).toEqual(last);
+    await rig.close();
+  });
 });

@@ -1,13 +1,12 @@
 /** The contract's rig on the real Excel object model over a fake workbook. */
-import { cellName } from "../../../src/core/base/cell";
 import { openExcelWorkbook } from "../../../src/adapters/excel/excelWorkbook";
 import type { Session } from "../../../src/adapters/excel/writing";
-import { keyColumn, keyRow, parseArea, type Area } from "../../fakehost/areas";
-import { cellOf, findSheet, newBook, nextId, type FakeBook } from "../../fakehost/book";
-import { put, putFormula } from "../../fakehost/entry";
+import { findSheet, type FakeBook } from "../../fakehost/book";
+import { excelApiUpTo, type OfficeModel } from "../../fakehost/excelModel";
 import { fakeHost, type FakeHost } from "../../fakehost/fakeHost";
-import { excelApiUpTo, loadOfficeModel, type OfficeModel } from "../../fakehost/officeModel";
-import type { Rig, RigCell, RigSetup, SeenCell, SeenSheet } from "../../workbook/rig";
+import { loadOfficeModel } from "../../fakehost/officeModel";
+import type { Rig, RigSetup } from "../../workbook/rig";
+import { bookOf, lookAt } from "./rigBook";
 
 export type ExcelRig = Rig & { readonly host: FakeHost; readonly book: FakeBook };
 
@@ -58,6 +57,11 @@ export async function excelRig(
       if (sheet !== undefined) sheet.isProtected = true;
       return Promise.resolve();
     },
+    protectStructure: () => {
+      book.structureProtected = true;
+      return Promise.resolve();
+    },
+    replacesInProtected: false,
     look: () => Promise.resolve(lookAt(book)),
     failAt: (call, onwards = false) => {
       host.failWith(call === null ? {} : { request: call, onwards });
@@ -67,51 +71,3 @@ export async function excelRig(
     hearsTyping: true,
   };
 }
-
-export function bookOf({ sheets, structureProtected = false }: RigSetup): FakeBook {
-  const [first, ...others] = sheets;
-  if (first === undefined) throw new RangeError("A workbook has a sheet");
-  const book = newBook(first.name, ...others.map(({ name }) => name));
-  for (const rigSheet of sheets) {
-    const sheet = findSheet(book, rigSheet.name);
-    if (sheet === undefined) continue;
-    for (const [name, typed] of Object.entries(rigSheet.cells ?? {})) {
-      const { row, column } = parseArea(name);
-      enterAs(cellOf(sheet, row, column), typed);
-    }
-    for (const [name, address] of Object.entries(rigSheet.tables ?? {})) {
-      const area: Area = parseArea(address);
-      book.tables.push({ id: nextId(book, "T"), name, sheet, area, looks: { showTotals: false } });
-    }
-    if (rigSheet.hidden === true) sheet.visibility = "Hidden";
-    sheet.isProtected = rigSheet.protected === true;
-  }
-  book.structureProtected = structureProtected;
-  return book;
-}
-
-function enterAs(cell: ReturnType<typeof cellOf>, typed: RigCell): void {
-  if (typeof typed !== "object") put(cell, typed);
-  else if ("formula" in typed) putFormula(cell, typed.formula);
-  else {
-    put(cell, typed.serial);
-    cell.format = "yyyy-mm-dd";
-  }
-}
-
-/** Every sheet as it stands, the hidden ones too, cells in order of rows. */
-export const lookAt = (book: FakeBook): readonly SeenSheet[] =>
-  book.sheets.map(({ name, visibility, cells }) => ({
-    name,
-    visible: visibility === "Visible",
-    cells: Object.fromEntries(
-      [...cells]
-        .sort(([one], [other]) => one - other)
-        .flatMap(([key, { value, formula }]): [string, SeenCell][] => {
-          const at = cellName({ row: keyRow(key), column: keyColumn(key) });
-          if (formula !== null) return [[at, { formula }]];
-          if (value === "") return [];
-          return [[at, typeof value === "object" ? value.error : value]];
-        }),
-    ),
-  }));

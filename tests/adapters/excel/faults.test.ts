@@ -18,6 +18,8 @@ describe("each refusal has its own words", () => {
     ["InactiveWorkbook", "workbook-closed", /Open it again/],
     ["ItemNotFound", "sheet-gone", /no longer there/],
     ["GeneralException", "host-refused", /try again/i],
+    // No code is known for an undo stack that is full: what empties it is said with every other refusal.
+    ["UnknownToUs", "host-refused", /save the workbook, close it and open it again/],
   ];
   test.each(cases)("%s", async (code, fault, words) => {
     const rig = await open();

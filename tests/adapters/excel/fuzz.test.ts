@@ -4,7 +4,8 @@ import { expect, test } from "@jest/globals";
 import type { Drawing } from "../../../src/workbook/drawing";
 import type { Faults } from "../../fakehost/fakeHost";
 import { drawing } from "../../workbook/drawings";
-import { excelRig, lookAt, type ExcelRig } from "./excelRig";
+import { excelRig, type ExcelRig } from "./excelRig";
+import { lookAt } from "./rigBook";
 
 /** Sheets by their place among all, since their names change. */
 type Doing =

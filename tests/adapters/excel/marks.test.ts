@@ -1,7 +1,8 @@
 /** Which sheets are ours: by a mark that follows the sheet and that a copy doesn't have. */
 import { describe, expect, test } from "@jest/globals";
 import { drawing } from "../../workbook/drawings";
-import { excelRig, lookAt, type ExcelRig } from "./excelRig";
+import { excelRig, type ExcelRig } from "./excelRig";
+import { lookAt } from "./rigBook";
 
 const mark = { kind: "hardware", subject: "Job A" };
 const first = drawing("Hardware", mark, [["Item"], ["HN 1/4"]]);

@@ -9,7 +9,8 @@ import { dump } from "../../fakehost/dump";
 import type { FakeHost, Faults } from "../../fakehost/fakeHost";
 import { drawing } from "../../workbook/drawings";
 import type { RigSetup } from "../../workbook/rig";
-import { excelOver, excelRig, lookAt, type ExcelRig } from "./excelRig";
+import { excelOver, excelRig, type ExcelRig } from "./excelRig";
+import { lookAt } from "./rigBook";
 
 /**
  * Before 1.13 a table of another size is made anew, and formulas that named it hold its cells from

@@ -2,7 +2,8 @@
 import { describe, expect, test } from "@jest/globals";
 import { openExcelWorkbook } from "../../../src/adapters/excel/excelWorkbook";
 import { drawing } from "../../workbook/drawings";
-import { excelOver, excelRig, lookAt, type ExcelRig } from "./excelRig";
+import { excelOver, excelRig, type ExcelRig } from "./excelRig";
+import { lookAt } from "./rigBook";
 
 const mark = { kind: "hardware", subject: "Job A" };
 const first = drawing("Hardware", mark, [["Item"], ["HN 1/4"]]);

@@ -3,7 +3,8 @@ import { describe, expect, test } from "@jest/globals";
 import type { Drawing } from "../../../src/workbook/drawing";
 import { areaAddress } from "../../fakehost/areas";
 import { drawing } from "../../workbook/drawings";
-import { excelRig, lookAt, type ExcelRig } from "./excelRig";
+import { excelRig, type ExcelRig } from "./excelRig";
+import { lookAt } from "./rigBook";
 
 const mark = { kind: "hardware", subject: "Job A" };
 

@@ -5,7 +5,6 @@ import { cellAt, rigSnapshot, seen, type Rig, type SeenCell } from "../../workbo
 
 describeWorkbook("memory", (setup) => {
   const workbook = memoryWorkbook(rigSnapshot(setup));
-  if (setup.structureProtected === true) workbook.protectStructure();
   const rig: Rig = {
     workbook,
     type: (sheet, cell, typed) => {
@@ -23,6 +22,11 @@ describeWorkbook("memory", (setup) => {
       workbook.protect(sheet);
       return Promise.resolve();
     },
+    protectStructure: () => {
+      workbook.protectStructure();
+      return Promise.resolve();
+    },
+    replacesInProtected: true,
     look: () => Promise.resolve(look(workbook)),
     failAt: workbook.failAt,
     calls: workbook.calls,

@@ -5,7 +5,7 @@ import { snapshotBytes } from "../../../src/adapters/xlsx/snapshotBytes";
 import { cellName } from "../../../src/core/base/cell";
 import { describeWorkbook } from "../../workbook/contract";
 import { rigSnapshot, type Rig, type SeenCell, type SeenSheet } from "../../workbook/rig";
-import { editPart, protect, rename, typeInto } from "./personTypes";
+import { protect, protectStructure, rename, typeInto } from "./personTypes";
 
 describeWorkbook("file", (setup) => {
   let calls = 0;
@@ -19,14 +19,7 @@ describeWorkbook("file", (setup) => {
     if (!parts.ok) throw new Error(parts.error.message);
     return fileWorkbook(parts.value, "Job.xlsx", { beforeChange });
   };
-  const start = snapshotBytes(rigSnapshot(setup));
-  let workbook = opened(
-    setup.structureProtected === true
-      ? editPart(start, "xl/workbook.xml", (text) =>
-          text.replace("<bookViews>", `<workbookProtection lockStructure="1"/><bookViews>`),
-        )
-      : start,
-  );
+  let workbook = opened(snapshotBytes(rigSnapshot(setup)));
   const edit = (change: (bytes: Uint8Array) => Uint8Array): Promise<void> => {
     workbook = opened(change(workbook.bytes()));
     return Promise.resolve();
@@ -38,6 +31,8 @@ describeWorkbook("file", (setup) => {
     type: (sheet, cell, typed) => edit((bytes) => typeInto(bytes, sheet, cell, typed)),
     rename: (sheet, name) => edit((bytes) => rename(bytes, sheet, name)),
     protect: (sheet) => edit((bytes) => protect(bytes, sheet)),
+    protectStructure: () => edit(protectStructure),
+    replacesInProtected: true,
     look: () => look(workbook.bytes()),
     failAt: (call, onwards = false) => {
       calls = 0;

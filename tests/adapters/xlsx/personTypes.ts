@@ -52,6 +52,12 @@ export function rename(bytes: Uint8Array, sheet: string, name: string): Uint8Arr
   return renamed;
 }
 
+/** A person protects the structure of the workbook. */
+export const protectStructure = (bytes: Uint8Array): Uint8Array =>
+  editPart(bytes, "xl/workbook.xml", (text) =>
+    text.replace("<bookViews>", `<workbookProtection lockStructure="1"/><bookViews>`),
+  );
+
 /** A person protects a sheet. */
 export const protect = (bytes: Uint8Array, sheet: string): Uint8Array =>
   editPart(bytes, pathOfSheet(bytes, sheet), (text) =>

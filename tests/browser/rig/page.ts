@@ -68,6 +68,7 @@ const pageRig = {
   },
   rename: (sheetName: string, name: string) => rig.rename(sheetName, name),
   protect: (sheetName: string) => rig.protect(sheetName),
+  protectStructure: () => rig.protectStructure(),
   look: () => rig.look(),
   failAt: (call: number | null, onwards: boolean) => rig.failAt(call, onwards),
   calls: () => rig.calls(),

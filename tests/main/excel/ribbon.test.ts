@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, test } from "@jest/globals";
 import { associateCommands } from "../../../src/main/excel/ribbon";
-import { excelRig, lookAt, type ExcelRig } from "../../adapters/excel/excelRig";
+import { excelRig, type ExcelRig } from "../../adapters/excel/excelRig";
+import { lookAt } from "../../adapters/excel/rigBook";
 import type { RigSheet } from "../../workbook/rig";
 import { goodRow, scheduleSheet } from "./schedules";
 
