@@ -18,6 +18,7 @@ import { FirstLoadBudget } from "./build/firstLoadBudget.js";
 import { FunctionsFile } from "./build/functionsFile.js";
 import { hostedManifest } from "./build/manifest.js";
 import { embeddedPolicy, excelPolicy } from "./build/policy.js";
+import { ThirdPartyLicences } from "./build/thirdPartyLicences.js";
 
 const require = createRequire(import.meta.url);
 const root = import.meta.dirname ?? path.dirname(new URL(import.meta.url).pathname);
@@ -116,6 +117,7 @@ export default function webpackConfig(env = {}, { mode = "production" } = {}) {
         ],
       }),
       new FunctionsFile(),
+      new ThirdPartyLicences(),
       new FirstLoadBudget(
         {
           taskpane: { most: 200_000, then: ["excel"] },

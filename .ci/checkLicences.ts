@@ -1,8 +1,9 @@
 /**
  * The licences of every package that can end up in what is served: the dependencies of package.json
- * and all they need. Exit status 1 where one is not on the list of permissive licences.
+ * and all they need. Exit status 1 where one is not on the list of permissive licences, or where the
+ * build (in dist, if there is one) tells of a package that is not among them.
  */
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 
 /** SPDX names. None of these asks that what uses the package be published. */
 const permissive = new Set([
@@ -75,4 +76,20 @@ const summary = [...counts]
   .map(([name, count]) => `${name} ${count}`);
 console.log(`Licences of ${shipped.length} packages that ship: ${summary.join(", ")}`);
 for (const line of refused) console.log(`Not permissive: ${line}`);
-process.exitCode = refused.length > 0 ? 1 : 0;
+
+/** Its own small part runs in what it bundles. */
+const bundler = "webpack";
+const built = "dist/third-party-licences.txt";
+const told = existsSync(built)
+  ? [...readFileSync(built, "utf8").matchAll(/^(\S+) (\S+)\nLicence: /gm)]
+  : [];
+const known = new Set(
+  shipped.map(([path, { version }]) => `${path.replace(/^.*node_modules\//, "")} ${version ?? ""}`),
+);
+const strays = told
+  .filter(([, name, version]) => name !== bundler && !known.has(`${name ?? ""} ${version ?? ""}`))
+  .map(([, name, version]) => `${name ?? ""} ${version ?? ""}`);
+if (told.length === 0) console.log(`No ${built} to check: it comes with the build.`);
+else console.log(`${told.length} packages have code in dist, each with its licence in ${built}.`);
+for (const line of strays) console.log(`Built in, but no dependency of what ships: ${line}`);
+process.exitCode = refused.length + strays.length > 0 ? 1 : 0;

@@ -3,6 +3,7 @@
  * another page. Sizes are gzipped, as a web server sends them.
  */
 import { gzipSync } from "node:zlib";
+import { chunkModules } from "./chunkModules.js";
 
 export class FirstLoadBudget {
   /**
@@ -39,7 +40,7 @@ export class FirstLoadBudget {
     const size = [...files]
       .filter((file) => /\.(js|css)$/.test(file))
       .reduce((sum, file) => sum + zippedSize(compilation, file), 0);
-    const modules = firstModules(compilation, new Set(groups.flatMap((group) => group.chunks)));
+    const modules = chunkModules(compilation, new Set(groups.flatMap((group) => group.chunks)));
     const told = `${name}: ${kilobytes(size)} at first load, of ${kilobytes(most)} allowed`;
     compilation.getLogger("FirstLoadBudget").info(told);
     const stray = modules.find((module) => this.forbidden.test(module.nameForCondition?.() ?? ""));
@@ -54,12 +55,6 @@ const kilobytes = (bytes) => `${(bytes / 1000).toFixed(1)} kB`;
 
 const zippedSize = (compilation, file) =>
   gzipSync(compilation.getAsset(file)?.source.buffer() ?? "").length;
-
-/** Every module of the chunks, those joined into one told apart. */
-const firstModules = (compilation, chunks) =>
-  [...chunks]
-    .flatMap((chunk) => [...compilation.chunkGraph.getChunkModulesIterable(chunk)])
-    .flatMap((module) => module.modules ?? [module]);
 
 const largest = (compilation, modules) =>
   modules

@@ -20,6 +20,7 @@ const types: Readonly<Record<string, string>> = {
   ".png": "image/png",
   ".xml": "application/xml",
   ".wasm": "application/wasm",
+  ".txt": "text/plain; charset=utf-8",
 };
 
 /** Serves `folder` on a free port. */

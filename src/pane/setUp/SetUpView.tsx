@@ -1,5 +1,5 @@
 /** How the workbook is read and written: columns, kit book, items, units and money. */
-import { makeStyles } from "@fluentui/react-components";
+import { Link, makeStyles } from "@fluentui/react-components";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import { Part } from "../parts/Part";
 import { ColumnsPart } from "./ColumnsPart";
@@ -10,6 +10,7 @@ import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({
   view: { display: "flex", flexDirection: "column", gap: tokens.spacingVerticalS },
+  licences: { alignSelf: "start", fontSize: tokens.fontSizeBase200 },
 });
 
 export function SetUpView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
@@ -22,6 +23,9 @@ export function SetUpView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
       <Part title="Kit book">{() => <KitBookPart takeOff={takeOff} />}</Part>
       <Part title="Items and costs">{() => <ItemsPart inputs={takeOff.inputs} />}</Part>
       <Part title="Lengths and money">{() => <MeasuresPart />}</Part>
+      <Link href="third-party-licences.txt" target="_blank" className={styles.licences}>
+        Licences of what Cribsheet is built on
+      </Link>
     </div>
   );
 }
