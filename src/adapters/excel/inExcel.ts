@@ -1,5 +1,6 @@
 /** One conversation with Excel: its requests, its refusals, its silence. */
 import { err, ok, type Result } from "../../core/base/result";
+import { thrownFault } from "../../workbook/thrownFault";
 import type { WorkbookFault } from "../../workbook/workbook";
 import { cellBeingEdited, faultOf } from "./excelFaults";
 
@@ -35,10 +36,10 @@ async function firstOf<Value>(
   }
 }
 
-/** The value, for questions whose answer has no room for a fault. @throws Error with its message. */
+/** The value, for questions whose answer has no room for a fault. @throws the fault as an error. */
 export function orThrow<Value>(result: Result<Value, WorkbookFault>): Value {
   if (result.ok) return result.value;
-  throw new Error(result.error.message);
+  throw thrownFault(result.error);
 }
 
 /** Whether Excel has this version of its API. Above the manifest's floor nothing is used without asking. */

@@ -1,5 +1,6 @@
 /** The ribbon's commands. The manifest names them by the same ids. */
 import type { ActiveSheetOutcome } from "../../app/takeOffActiveSheet";
+import { faultInside } from "../../workbook/thrownFault";
 import type { Workbook } from "../../workbook/workbook";
 
 type CommandEvent = Office.AddinCommands.Event;
@@ -21,7 +22,8 @@ async function takeOff(workbook: Promise<Workbook>, say: (text: string) => void)
     const [first] = outcome.kind === "written" ? outcome.sheets : [];
     if (first !== undefined) await open.goTo({ sheet: first.name, row: 0, column: 0 });
   } catch (error) {
-    say(`That did not work, and nothing was changed. ${String(error)}`);
+    const why = error instanceof Error ? error.message : String(error);
+    say(faultInside(error)?.message ?? `That did not work. Try again. It said: ${why}`);
     await Office.addin.showAsTaskpane();
   }
 }
