@@ -11,15 +11,16 @@ import type { KitBook } from "../core/kitbook/kitBook";
 import { checkItems, type Items } from "../core/pricing/item";
 import { asCounted } from "../core/corrections/correctedLine";
 import { priceMaterial, type Material } from "../core/pricing/material";
-import { takeOff } from "../core/takeoff/takeOff";
+import { takeOff, type Line } from "../core/takeoff/takeOff";
 import type { Take } from "../core/takeoff/take";
 import { checkGivenOpening, type GivenOpening } from "./givenOpening";
 import type { Inputs } from "./inputs";
 import { currencyIn, lengthWriter, type Settings } from "./settings";
 
 export type OpeningAnswer = {
-  /** Priced and weighed without spares, which belong to a job and not to an opening. */
-  readonly material: Material;
+  readonly lines: readonly Line[];
+  /** Priced and weighed without spares, which belong to a job and not to an opening; when first asked for. */
+  readonly material: () => Material;
   /** The opening with its sizes worked out; its only row is row 0. */
   readonly take: Take;
 };
@@ -79,5 +80,11 @@ function countOne(
   if (take === undefined) return err("The opening cannot be counted.");
   const [broken] = take.type.broken;
   if (broken !== undefined) return err(`The kit book has an error: ${broken.finding.message}`);
-  return ok({ material: priceMaterial((taken.jobs[0]?.lines ?? []).map(asCounted), items), take });
+  const lines = taken.jobs[0]?.lines ?? [];
+  let material: Material | null = null;
+  return ok({
+    lines,
+    material: () => (material ??= priceMaterial(lines.map(asCounted), items)),
+    take,
+  });
 }

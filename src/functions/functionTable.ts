@@ -14,12 +14,13 @@ import { majorUnits } from "../core/money/writeMoney";
 import { itemKey } from "../core/pricing/item";
 import { because, minutesOf, quantityOf } from "../core/takeoff/explain";
 import { countsIn } from "../core/takeoff/take";
-import type { OpeningAnswer, OpeningCounter } from "../app/oneOpening";
+import type { OpeningAnswer } from "../app/oneOpening";
 import { lengthStyleOf } from "../app/settings";
+import { codeFault } from "./itemCodes";
 import { countGiven, oneValue, openingArguments, wrong } from "./openingArguments";
 import { priceFunctions } from "./priceFunctions";
 import { trackPlate } from "./trackPlate";
-import type { FunctionArgument, FunctionFault, WorksheetFunction } from "./worksheetFunction";
+import type { FunctionArgument, WorksheetFunction } from "./worksheetFunction";
 
 const item: FunctionArgument = {
   name: "item",
@@ -29,30 +30,8 @@ const item: FunctionArgument = {
 };
 
 /** The lines of an item for an opening, of every size. */
-const linesOf = ({ material }: OpeningAnswer, code: string) =>
-  material.lines.filter(({ line }) => itemKey(line.item) === itemKey(code));
-
-/** A code that no row of the book can name is a typing error, and not a count of zero. */
-function codeFault(code: string, { book }: OpeningCounter): FunctionFault | null {
-  if (code === "") return wrong("item", "it is blank");
-  const named = book.types.flatMap((type) =>
-    type.parts.flatMap((part) => (part.item.kind === "code" ? [part.item.code] : [])),
-  );
-  const charted = book.charts.flatMap((chart) => chart.entries.map((entry) => String(entry.value)));
-  const known = [...new Set([...named, ...charted])];
-  if (known.some((each) => itemKey(each) === itemKey(code))) return null;
-  const hasFreeFormula = book.types.some((type) =>
-    type.parts.some(
-      (part) => part.item.kind === "formula" && !/CHART/i.test(part.item.formula.text),
-    ),
-  );
-  const near = nearestName(code, known);
-  if (hasFreeFormula && near === undefined) return null;
-  return wrong(
-    "item",
-    `the kit book has no ${code}${near === undefined ? "" : `; did you mean ${near}`}`,
-  );
-}
+const linesOf = ({ lines }: OpeningAnswer, code: string) =>
+  lines.filter((line) => itemKey(line.item) === itemKey(code));
 
 const textInput = (input: Parameters<typeof oneValue>[0]): string =>
   cellText(oneValue(input) ?? null).trim();
@@ -66,11 +45,11 @@ export const functionTable: readonly WorksheetFunction[] = [
     example: `=CRIB.COUNT("HN 1/4", "sliding door", "8'-0""", "7'-0""", "7'-0""", "yes", "concrete")`,
     run: ([code = null, ...opening], counter) => {
       const words = textInput(code);
-      const fault = codeFault(words, counter);
+      const fault = codeFault(words, counter.book);
       if (fault !== null) return err(fault);
       const answer = countGiven(opening, counter);
       if (!answer.ok) return answer;
-      return ok(linesOf(answer.value, words).reduce((sum, { line }) => sum + line.quantity, 0));
+      return ok(linesOf(answer.value, words).reduce((sum, line) => sum + line.quantity, 0));
     },
   },
   {
@@ -83,12 +62,14 @@ export const functionTable: readonly WorksheetFunction[] = [
       const answer = countGiven(opening, counter);
       if (!answer.ok) return answer;
       const style = lengthStyleOf(counter.settings);
-      const rows = answer.value.material.lines.map(({ line, item: known }) => [
-        line.item,
-        writeSize(line.size, style),
-        line.quantity,
-        known?.description ?? "",
-      ]);
+      const rows = answer.value
+        .material()
+        .lines.map(({ line, item: known }) => [
+          line.item,
+          writeSize(line.size, style),
+          line.quantity,
+          known?.description ?? "",
+        ]);
       return ok([["Item", "Size", "Pieces", "Description"], ...rows]);
     },
   },
@@ -100,11 +81,11 @@ export const functionTable: readonly WorksheetFunction[] = [
     example: `=CRIB.WHY("PANEL", "sliding door", "8'-0""", "7'-0""", "7'-0""")`,
     run: ([code = null, ...opening], counter) => {
       const words = textInput(code);
-      const fault = codeFault(words, counter);
+      const fault = codeFault(words, counter.book);
       if (fault !== null) return err(fault);
       const answer = countGiven(opening, counter);
       if (!answer.ok) return answer;
-      const reasons = linesOf(answer.value, words).flatMap(({ line }) =>
+      const reasons = linesOf(answer.value, words).flatMap((line) =>
         [...countsIn(line.counts)].map(
           (count) =>
             `${quantityOf(count)} for ${count.part.bag}: ${because(count, counter.showLength)}`,
@@ -163,7 +144,7 @@ export const functionTable: readonly WorksheetFunction[] = [
     run: (opening, counter) => {
       const answer = countGiven(opening, counter);
       if (!answer.ok) return answer;
-      const { total, unpriced } = answer.value.material;
+      const { total, unpriced } = answer.value.material();
       if (unpriced.length > 0)
         return err({ code: "na", message: `Not priced: ${unpriced.join(", ")}.` });
       return ok(total === null ? 0 : majorUnits(total));
@@ -178,7 +159,7 @@ export const functionTable: readonly WorksheetFunction[] = [
     run: (opening, counter) => {
       const answer = countGiven(opening, counter);
       if (!answer.ok) return answer;
-      const { weight, unweighed } = answer.value.material;
+      const { weight, unweighed } = answer.value.material();
       if (unweighed.length > 0)
         return err({ code: "na", message: `Not weighed: ${unweighed.join(", ")}.` });
       return ok(weight);
@@ -193,7 +174,7 @@ export const functionTable: readonly WorksheetFunction[] = [
     run: (opening, counter) => {
       const answer = countGiven(opening, counter);
       if (!answer.ok) return answer;
-      const counts = answer.value.material.lines.flatMap(({ line }) => [...countsIn(line.counts)]);
+      const counts = answer.value.lines.flatMap((line) => [...countsIn(line.counts)]);
       // A row without minutes is work done with the part before it, as in a job's hours.
       return ok(counts.reduce((sum, count) => sum + (minutesOf(count) ?? 0), 0) / 60);
     },
