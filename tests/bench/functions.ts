@@ -7,12 +7,13 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { initSync, Model } from "@ironcalc/wasm";
+import { memoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
+import { readInputs } from "../../src/app/inputs";
 import { openingCounter, type OpeningCounter } from "../../src/app/oneOpening";
 import { defaultSettings } from "../../src/app/settings";
-import { starterItems } from "../../src/core/kitbook/starter/items";
-import { starterKitBook } from "../../src/core/kitbook/starter/starterKitBook";
 import { functionTable } from "../../src/functions/functionTable";
 import type { FunctionAnswer, FunctionInput } from "../../src/functions/worksheetFunction";
+import { blankSheet, workbookOf } from "../../src/workbook/blankSheet";
 
 const openings = 1_000;
 const items = [
@@ -37,23 +38,16 @@ const doors: readonly Door[] = Array.from({ length: openings }, (_, index) => ({
   tailPost: index % 3 > 0,
 }));
 
-const freshCounter = (): OpeningCounter =>
-  openingCounter(
-    {
-      readings: [],
-      schedules: [],
-      source: null,
-      sources: [],
-      scheduleSources: [],
-      kitBook: starterKitBook,
-      hasOwnKitBook: false,
-      items: starterItems,
-      hasOwnItems: false,
-      hasItemsSheet: false,
-      findings: [],
-    },
-    defaultSettings,
-  );
+/** What a workbook without a kit book of its own is counted by: the starter's. */
+const inputs = await readInputs(
+  memoryWorkbook(workbookOf("", [blankSheet("Sheet1")])),
+  defaultSettings,
+);
+
+function freshCounter(): OpeningCounter {
+  if (!inputs.ok) throw new Error(inputs.error.message);
+  return openingCounter(inputs.value, defaultSettings);
+}
 
 function ask(
   counter: OpeningCounter,
