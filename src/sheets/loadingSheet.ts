@@ -2,6 +2,7 @@
  * The loading list of a job: big parts one by one, then every bag, then what belongs to the job as a
  * whole. Its pieces add up to what the hardware list orders, spares included.
  */
+import { counted } from "../core/base/counted";
 import { packJob, type JobBags } from "../core/bags/bags";
 import type { JobEstimate } from "../core/estimate/estimate";
 import type { LengthStyle } from "../core/lengths/writeLength";
@@ -88,17 +89,17 @@ function jobRows(
     wordsRow(`${job.job}: ${loadWords(bags)}`, "subtitle", width),
     wordsRow(caution, "caution", width, { wrap: true, height: 28 }),
   ];
-  const counted: number[] = [];
+  const countedRows: number[] = [];
   for (const [title, loads] of sections) {
     if (loads.length === 0) continue;
     rows.push(wordsRow(title, "group", width));
     for (const load of loads) {
-      counted.push(start + rows.length);
+      countedRows.push(start + rows.length);
       rows.push(...loadRows(load));
     }
   }
   const all = sections.flatMap(([, loads]) => loads);
-  return [...rows, ...totalRows(job, all, counted), blankRow];
+  return [...rows, ...totalRows(job, all, countedRows), blankRow];
 }
 
 const bagCount = ({ openings }: JobBags): number =>
@@ -107,5 +108,5 @@ const bagCount = ({ openings }: JobBags): number =>
 /** `57 bags for 8 openings`. */
 const loadWords = (bags: JobBags): string => {
   const doors = bags.openings.reduce((sum, { opening }) => sum + opening.quantity, 0);
-  return `${bagCount(bags)} bags for ${doors} ${doors === 1 ? "opening" : "openings"}`;
+  return `${counted(bagCount(bags), "bag")} for ${counted(doors, "opening")}`;
 };

@@ -44,7 +44,7 @@ export const priceFindings = {
   },
   "price-incomplete": {
     level: "warn",
-    says: "{job}: {count} parts of the cost are not known and not in the price: {names}.",
+    says: "{job}: not known, and so not in the price: {names} ({count} in all).",
     todo: "Price them, or carry an allowance. Until then cost and price are only a least.",
   },
   "price-below-cost": {

@@ -3,6 +3,7 @@
  *
  * Exit status: 0 all packed, 1 some openings not counted, 2 unusable input (the message on stderr).
  */
+import { counted } from "../../core/base/counted";
 import { err, ok, type Result } from "../../core/base/result";
 import { packJob } from "../../core/bags/bags";
 import type { JobEstimate } from "../../core/estimate/estimate";
@@ -91,7 +92,7 @@ function jobText(job: JobEstimate): readonly string[] {
   );
   const pieces = job.material.lines.reduce((sum, { toOrder }) => sum + toOrder, 0);
   return [
-    `${job.job}: ${doors} packing lists, ${bags} bags, ${pieces} pieces with spares`,
+    `${job.job}: ${counted(doors, "packing list")}, ${counted(bags, "bag")}, ${counted(pieces, "piece")} with spares`,
     ...notCompleteWords(job).map((words) => `  ${words}`),
   ];
 }

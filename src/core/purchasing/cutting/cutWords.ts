@@ -1,4 +1,5 @@
 /** A cut plan as people read it: alike bars together, and how good it is in one sentence. */
+import { counted } from "../../base/counted";
 import { groupBy } from "../groupBy";
 import { moneyText } from "../../money/writeMoney";
 import type { Currency } from "../../money/currency";
@@ -53,11 +54,11 @@ export function cutPlanWords(plan: CutPlan, currency: Currency): string {
   }
   if (prices.size === 1 && price > 0) {
     const least = Math.ceil(plan.lowerBound / price);
-    return `${bought.length} ${bought.length === 1 ? "bar" : "bars"}; no plan has fewer than ${least}.`;
+    return `${counted(bought.length, "bar")}; no plan has fewer than ${least}.`;
   }
   const { cost, lowerBound } = plan;
   const cheapest = moneyText(lowerBound, currency);
-  const bars = `${bought.length} bars for ${moneyText(cost, currency)}`;
+  const bars = `${counted(bought.length, "bar")} for ${moneyText(cost, currency)}`;
   if (cost === lowerBound) return `${bars}; no plan costs less.`;
   const gap = ((cost / Math.max(lowerBound, 1) - 1) * 100).toFixed(2);
   return `${bars}; no plan costs less than ${cheapest} (${gap} % above that).`;
