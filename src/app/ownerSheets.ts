@@ -1,16 +1,15 @@
 /**
- * Sheets of an owner's to start with: rates, what a job really cost, the terms of quotations. They
- * belong to the person, so writing them touches nothing that stands.
+ * Sheets of an owner's to start with: rates, quotation terms, ranges, alternates, what a job really
+ * cost. They belong to the person, so writing them touches nothing that stands.
  */
 import type { CellValue } from "../core/base/cell";
 import { majorUnits } from "../core/money/writeMoney";
 import type { JobActuals } from "../core/pricing/actuals";
-import { starterTerms, termKinds } from "../core/pricing/quotationTerms";
-import { actualKinds } from "../core/pricing/typedActuals";
+import { starterRanges } from "../core/pricing/ownerRanges";
+import { starterTerms } from "../core/pricing/quotationTerms";
+import type { ActualKind } from "../core/pricing/typedActuals";
+import { actualsSheet, alternatesSheet, rangesSheet, termsSheet } from "../sheets/ownerSheets";
 import { ratesSheet } from "../sheets/ratesSheet";
-import { typedTableSheet } from "../sheets/typedTableSheet";
-import { actualColumns } from "../tables/actualTable";
-import { termHeadings } from "../tables/termsTable";
 import type { Drawing } from "../workbook/drawing";
 import { currencyIn, type Settings } from "./settings";
 
@@ -26,44 +25,35 @@ export function actualsDrawing(
   settings: Settings,
 ): Drawing {
   const currency = currencyIn(settings);
-  const [jobColumn, kindColumn, nameColumn, actualColumn] = actualColumns.map(({ label }) => label);
-  const line = (
-    kind: (typeof actualKinds)[number],
-    name: string,
-    estimated: number,
-  ): CellValue[] => [job, kind, name, null, estimated];
-  return typedTableSheet({
-    name: `Actuals ${job}`,
-    columns: [
-      { words: jobColumn ?? "", width: 30 },
-      { words: kindColumn ?? "", width: 12, list: actualKinds },
-      { words: nameColumn ?? "", width: 36 },
-      { words: actualColumn ?? "", width: 14, format: "general", note: "Blank says nothing yet." },
-      { words: "Estimated", width: 14, format: "decimal" },
-    ],
-    rows: [
+  const line = (kind: ActualKind, name: string, estimated: number): readonly CellValue[] => [
+    job,
+    kind,
+    name,
+    null,
+    estimated,
+  ];
+  return actualsSheet(
+    `Actuals ${job}`,
+    [
       ...costs.map(({ name, estimated }) => line("cost", name, majorUnits(estimated, currency))),
       ...bags.map(({ bag, estimated }) => line("hours", bag, Math.round(estimated / 0.6) / 100)),
       ...pieces.map(({ item, counted }) => line("pieces", item, counted)),
     ],
-    notice:
-      "Type what the job really cost, took and used. Rows of one name add up: add a row for each invoice.",
-  });
+    "Type what the job really cost, took and used. Rows of one name add up: add a row for each invoice.",
+  );
 }
 
 /** The starter's terms, which are invented. */
 export const termsDrawing = (): Drawing =>
-  typedTableSheet({
-    name: "Quotation terms",
-    columns: [
-      { words: termHeadings[0], width: 22, list: termKinds.map(({ label }) => label) },
-      { words: termHeadings[1], width: 30, note: "Blank is for every job." },
-      { words: termHeadings[2], width: 80 },
-    ],
-    rows: starterTerms.map(([kind, value]) => [
-      termKinds.find(({ key }) => key === kind)?.label ?? kind,
-      null,
-      value,
-    ]),
-    notice: "Starter text, invented: replace it with your own.",
-  });
+  termsSheet(
+    starterTerms.map(([kind, value]) => [kind, "", value]),
+    "Starter text, invented: replace it with your own.",
+  );
+
+/** What the sheets of prices are made from: rates, terms, ranges, and room for alternates. */
+export const priceSetUpDrawings = (): readonly Drawing[] => [
+  ratesDrawing([]),
+  termsDrawing(),
+  rangesSheet(starterRanges, "Starter ranges, invented: replace them with your own."),
+  alternatesSheet([], null),
+];

@@ -5,9 +5,10 @@ import { itemsSheet } from "../sheets/itemsSheet";
 import { scheduleHeadings, scheduleSheet } from "../sheets/scheduleSheet";
 import { kitBookDrawings } from "../tables/kitBookDrawings";
 import type { Drawing } from "../workbook/drawing";
+import { priceSetUpDrawings } from "./ownerSheets";
 
 /** In the order in which they are made. */
-export const setUpParts = ["schedule", "items", "kitBook"] as const;
+export const setUpParts = ["schedule", "items", "kitBook", "prices"] as const;
 export type SetUpPart = (typeof setUpParts)[number];
 
 /** Rows of an empty schedule that have drop-downs. */
@@ -46,5 +47,7 @@ function drawingsOf(part: SetUpPart, types: readonly string[]): readonly Drawing
       ];
     case "kitBook":
       return kitBookDrawings(starterKitBook);
+    case "prices":
+      return priceSetUpDrawings();
   }
 }

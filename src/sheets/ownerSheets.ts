@@ -97,24 +97,16 @@ export const alternatesSheet = (rows: Rows, notice: string | null): Drawing =>
     notice,
   });
 
-export const actualsSheet = (rows: Rows, notice: string | null): Drawing =>
+/** `name` is the sheet's. Rows: job, what of, name, actual, estimated. */
+export const actualsSheet = (name: string, rows: Rows, notice: string | null): Drawing =>
   typedTableSheet({
-    name: "Actuals",
+    name,
     columns: [
       { words: "Job", width: 30 },
       { words: "Actual of", width: 12, list: actualKinds },
-      {
-        words: "Name",
-        width: 34,
-        note: "A cost, a bag or an item as the estimate names it. Rows of one name add up.",
-      },
-      {
-        words: "Estimated",
-        width: 12,
-        format: "decimal",
-        note: "For comparison; nothing reads it.",
-      },
-      { words: "Actual", width: 12, format: "decimal", note: "An amount, hours or pieces." },
+      { words: "Name", width: 36, note: "A cost, a bag or an item as the estimate names it." },
+      { words: "Actual", width: 14, format: "general", note: "Blank says nothing yet." },
+      { words: "Estimated", width: 14, format: "decimal", note: "To compare; nothing reads it." },
     ],
     rows,
     notice,

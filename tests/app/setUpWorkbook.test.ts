@@ -1,7 +1,11 @@
 import { describe, expect, test } from "@jest/globals";
 import { readInputs } from "../../src/app/inputs";
+import { readPriceInputs } from "../../src/app/priceWorkbook";
 import { defaultSettings } from "../../src/app/settings";
 import { setUpDrawings } from "../../src/app/setUpWorkbook";
+import { starterRanges } from "../../src/core/pricing/ownerRanges";
+import { starterTerms } from "../../src/core/pricing/quotationTerms";
+import { readTermsTable } from "../../src/tables/termsTable";
 import { workbookOf } from "./typedWorkbook";
 
 describe("setting a workbook up", () => {
@@ -34,6 +38,26 @@ describe("setting a workbook up", () => {
     expect({ hasOwnItems, hasOwnKitBook }).toEqual({ hasOwnItems: true, hasOwnKitBook: true });
     expect(scheduleSources).toEqual([{ kind: "sheet", sheet: "Schedule" }]);
     expect(findings).toEqual([]);
+  });
+
+  test("makes the sheets of prices, which are read back as they are", async () => {
+    const workbook = workbookOf({ Start: [] });
+    const made = await workbook.write(setUpDrawings(new Set(["prices"]), []));
+    expect(made.ok && made.value.map(({ name }) => name)).toEqual([
+      "Rates",
+      "Quotation terms",
+      "Ranges",
+      "Alternates",
+    ]);
+    const read = await readPriceInputs(workbook);
+    if (!read.ok) throw new Error(read.error.message);
+    const { ratesSheet, rates, ranges, alternateRows, findings } = read.value;
+    expect(ratesSheet).toBe("Rates");
+    expect(rates.usual.target?.value).toBe("24 %");
+    expect(ranges).toEqual({ ranges: starterRanges, from: "sheet", findings: [] });
+    expect([alternateRows, findings]).toEqual([[], []]);
+    const terms = await workbook.read({ kind: "sheet", sheet: "Quotation terms" });
+    expect(terms.ok && readTermsTable(terms.value)?.terms).toHaveLength(starterTerms.length);
   });
 
   test("makes only what is wanted", async () => {

@@ -35,12 +35,13 @@ export const demoOwnerSheets = (): readonly Drawing[] => [
     "Demo: alternates, counts and prices on this sheet are invented.",
   ),
   actualsSheet(
+    "Actuals",
     [
-      [crib, "cost", "Freight", null, 655],
-      [crib, "cost", "Material: Fasteners", null, 118.4],
-      [crib, "hours", "Leaf", null, 15.5],
-      [crib, "hours", "Trolleys", null, 3.4],
-      [crib, "pieces", "HN 1/4", null, 380],
+      [crib, "cost", "Freight", 655, null],
+      [crib, "cost", "Material: Fasteners", 118.4, null],
+      [crib, "hours", "Leaf", 15.5, null],
+      [crib, "hours", "Trolleys", 3.4, null],
+      [crib, "pieces", "HN 1/4", 380, null],
     ],
     "Demo: what this job cost and took is invented.",
   ),

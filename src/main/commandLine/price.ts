@@ -8,8 +8,9 @@ import { fileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { snapshotParts } from "../../adapters/xlsx/snapshotBytes";
 import type { Finding } from "../../core/base/finding";
 import { err, ok, type Result } from "../../core/base/result";
-import { actualsToType } from "../../app/actualsToType";
+import { jobKey } from "../../core/takeoff/takeOff";
 import { ownerDrawings } from "../../app/ownerDrawings";
+import { actualsDrawing } from "../../app/ownerSheets";
 import { priceDrawings, priceWorkbook, type WorkbookPrices } from "../../app/priceWorkbook";
 import { quoteJob } from "../../app/quoteJob";
 import { currencyIn, readSettings, type Settings } from "../../app/settings";
@@ -106,12 +107,15 @@ async function writeFiles(
     const saved = writeFileWhole(out, fileWorkbook(parts, made.value.workbook.name).bytes());
     return saved.ok ? ok(made.value.findings) : saved;
   }
-  const toType = actualsFor === null ? null : actualsToType(prices, settings, actualsFor);
-  if (toType?.ok === false) return toType;
+  const done = prices.actuals.jobs.find(({ job }) => jobKey(job) === jobKey(actualsFor ?? ""));
+  if (actualsFor !== null && done === undefined) {
+    const names = prices.jobs.map(({ job }) => job).join("; ");
+    return err(`There is no job ${actualsFor}. Jobs of this workbook: ${names}.`);
+  }
   const written = await workbook.write([
     ...priceDrawings(prices, settings),
     ...ownerDrawings(takeOff, prices, loads, settings),
-    ...(toType === null ? [] : [toType.value]),
+    ...(actualsFor === null || done === undefined ? [] : [actualsDrawing(done, settings)]),
   ]);
   if (!written.ok) return err(written.error.message);
   const saved = writeFileWhole(out, workbook.bytes());

@@ -26,6 +26,10 @@ const partWords: Readonly<Record<SetUpPart, { readonly name: string; readonly sa
   },
   items: { name: "Items", says: "what each item costs and weighs, to type yours over" },
   kitBook: { name: "Kit book", says: "what each type of opening needs, to make yours" },
+  prices: {
+    name: "Prices",
+    says: "rates, quotation terms, ranges and alternates, to type yours over",
+  },
 };
 
 export function FirstRun({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
@@ -38,9 +42,10 @@ export function FirstRun({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
     schedule: false,
     items: hasOwnItems,
     kitBook: hasOwnKitBook,
+    prices: false,
   };
   const offered = setUpParts.filter((part) => !has[part]);
-  const [leftOut, setLeftOut] = useState<ReadonlySet<SetUpPart>>(new Set(["kitBook"]));
+  const [leftOut, setLeftOut] = useState<ReadonlySet<SetUpPart>>(new Set(["kitBook", "prices"]));
   const wanted = offered.filter((part) => !leftOut.has(part));
   const types = takeOff.estimate.kitBook.types.map(({ name }) => name);
   return (
