@@ -25,7 +25,7 @@ import { sameMark } from "../workbook/sheetStamp";
 import type { Workbook, WorkbookFault, WriteOptions, WrittenSheet } from "../workbook/workbook";
 import { readOrderBook, sizeTextOf, withStock, type OrderBook } from "./orderBook";
 import { holdRecord, settleRecord, type BookRecord } from "./orderBookRecord";
-import { contentsOf, orderDrawings, supplierDrawings } from "./orderDrawings";
+import { contentsOf, orderDrawings, sentDrawings } from "./orderDrawings";
 import type { JobsOrder } from "./orderJobs";
 import { changedSheets } from "./sentSheets";
 import { readSettings, type Settings } from "./settings";
@@ -127,7 +127,7 @@ export async function sendKept(
   if (!sent.ok) return sent;
   const record = sent.value.orders.find((each) => each.number === number);
   const sheets =
-    record === undefined ? [] : supplierDrawings(record, number, `Sent on ${dateText(day)}`);
+    record === undefined ? [] : sentDrawings(record, number, `Sent on ${dateText(day)}`);
   return writeBook(workbook, read.value, sent.value, number, sheets, options);
 }
 

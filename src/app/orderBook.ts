@@ -14,7 +14,8 @@ import { addUp, piecesByKey, type SizedPieces } from "../core/purchasing/sizedPi
 import type { OrderBooks } from "../core/purchasing/standing";
 import { addMovements, auditMovements, countChange } from "../core/purchasing/stockMovements";
 import { sizeTexts, type SizeText } from "../core/takeoff/sizeTexts";
-import { changeIn, movementsMark, orderBookMark } from "../sheets/orderBookSheets";
+import { movementsMark } from "../sheets/movementsSheet";
+import { changeIn, orderBookMark } from "../sheets/orderBookSheet";
 import type { CarriedCell, SheetMark } from "../workbook/drawing";
 import { sameMark } from "../workbook/sheetStamp";
 import type { Workbook, WorkbookFault } from "../workbook/workbook";

@@ -34,18 +34,20 @@ export const orderDrawings = (
   number: string | null = null,
   stateWords = "Not kept in the order book",
 ): readonly Drawing[] => [
-  ...supplierDrawings(contents, number, stateWords),
+  ...contents.charges.map((charge) =>
+    supplierOrderSheet(charge, recorded(contents, number, stateWords, false)),
+  ),
   ...workedOut(order, contents, number),
 ];
 
 /** What goes out to the suppliers, from the record alone. */
-export const supplierDrawings = (
+export const sentDrawings = (
   contents: OrderContents,
-  number: string | null,
+  number: string,
   stateWords: string,
 ): readonly Drawing[] =>
   contents.charges.map((charge) =>
-    supplierOrderSheet(charge, recorded(contents, number, stateWords)),
+    supplierOrderSheet(charge, recorded(contents, number, stateWords, true)),
   );
 
 /** How it was worked out: whose cost it is, the needs, the cuts, what is left over. */
@@ -66,7 +68,7 @@ function workedOut(
     number,
   };
   return [
-    allocationSheet(recorded(contents, number, "")),
+    allocationSheet(recorded(contents, number, "", false)),
     orderNeedsSheet(wish),
     ...(plan.cutPlans.length === 0 ? [] : [cutListSheet(wish)]),
     leftOverSheet(wish),
@@ -77,11 +79,13 @@ const recorded = (
   contents: OrderContents,
   number: string | null,
   stateWords: string,
+  isSent: boolean,
 ): RecordedOrder => ({
   contents,
   currency: currencyOf(contents.currency) ?? usDollar,
   number,
   stateWords,
+  isSent,
 });
 
 const describer =

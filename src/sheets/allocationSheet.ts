@@ -6,6 +6,7 @@ import type { Drawing, DrawnCell, DrawnRow } from "../workbook/drawing";
 import { columnName } from "../core/base/cell";
 import { bandRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
 import { moneyCell, notComplete, orderMark, orderSheetName, type RecordedOrder } from "./orderWish";
+import { fittedRow } from "./fittedRow";
 import { printSetup } from "./printSetup";
 import { at, down, rounded } from "./reference";
 
@@ -30,6 +31,7 @@ export function allocationSheet(order: RecordedOrder): Drawing {
     { words: "Not shared", width: 12, numbers: true, note: "Cost less its shares: always zero." },
   ];
   const width = headings.length;
+  const widths = headings.map((column) => column.width);
   const above: DrawnRow[] = [
     wordsRow("Allocation: whose cost it is", "title", width, { height: 26 }),
     wordsRow(
@@ -38,7 +40,7 @@ export function allocationSheet(order: RecordedOrder): Drawing {
       width,
     ),
     ...(contents.complete ? [] : [wordsRow(notComplete, "stop", width)]),
-    headingRow(headings),
+    fittedRow(headingRow(headings), widths),
   ];
   const heading = above.length - 1;
   const costs = [
@@ -89,7 +91,7 @@ export function allocationSheet(order: RecordedOrder): Drawing {
   return {
     name: orderSheetName(orderNumber, "allocation"),
     mark: orderMark("allocation", orderNumber),
-    columnWidths: headings.map((column) => column.width),
+    columnWidths: widths,
     rows: [
       ...above,
       ...costs.map(({ cells, cost, shares }, index) =>

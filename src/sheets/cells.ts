@@ -65,19 +65,23 @@ export const wordsRow = (
   return { cells: [cell], ...(height === undefined ? {} : { height }) };
 };
 
-/** A column's heading: its words, and whether its cells are numbers (its words then go right). */
+/**
+ * A column's heading: its words, and whether its cells are numbers (its words then go right) or stand
+ * in the middle.
+ */
 export type Heading = {
   readonly words: string;
   readonly numbers?: boolean;
+  readonly middle?: boolean;
   readonly note?: string;
 };
 
 export const headingRow = (headings: readonly Heading[]): DrawnRow => ({
-  cells: headings.map(({ words, numbers = false, note }) =>
+  cells: headings.map(({ words, numbers = false, middle = false, note }) =>
     text(words, {
       look: "heading",
       wrap: true,
-      ...(numbers ? { align: "right" } : {}),
+      ...(numbers ? { align: "right" } : middle ? { align: "center" } : {}),
       ...(note === undefined ? {} : { note }),
     }),
   ),

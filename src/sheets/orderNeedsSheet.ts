@@ -1,20 +1,23 @@
 /** From the count to what is bought, step by step, for every item and size. */
-import type { Drawing, DrawnRow } from "../workbook/drawing";
+import type { Drawing, DrawnCell, DrawnRow } from "../workbook/drawing";
 import { moreWords, stepWords } from "../core/purchasing/needWords";
 import { bandRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
 import { notComplete, orderMark, orderSheetName, sizeCell, type OrderSheetWish } from "./orderWish";
+import { fittedRow } from "./fittedRow";
 import { printSetup } from "./printSetup";
 import { down } from "./reference";
 
 const headings = [
   { words: "Item", width: 22 },
   { words: "Size", width: 16, numbers: true },
-  { words: "Step", width: 14 },
+  { words: "Step", width: 14, middle: true },
   { words: "Job", width: 30 },
-  { words: "Pieces", width: 10, numbers: true },
+  { words: "Pieces", width: 10, middle: true },
   { words: "Because", width: 64 },
 ] as const;
 const piecesColumn = 4;
+const widths = headings.map((column) => column.width);
+const fitted = (...cells: readonly DrawnCell[]): DrawnRow => fittedRow(row(...cells), widths);
 
 export function orderNeedsSheet(wish: OrderSheetWish): Drawing {
   const { plan, complete, number: orderNumber } = wish;
@@ -30,12 +33,12 @@ export function orderNeedsSheet(wish: OrderSheetWish): Drawing {
     const first = rows.length;
     for (const { kind, job, pieces, because } of line.need.steps) {
       rows.push(
-        row(
+        fitted(
           text(line.item),
           sizeCell(line, wish),
-          text(stepWords[kind]),
+          text(stepWords[kind], { align: "center" }),
           text(job ?? "all jobs"),
-          number(pieces, "count"),
+          number(pieces, "count", { align: "center" }),
           text(because),
         ),
       );
@@ -44,11 +47,12 @@ export function orderNeedsSheet(wish: OrderSheetWish): Drawing {
       bandRow("total", width, {
         0: text(line.item),
         1: sizeCell(line, wish),
-        2: text(line.kind === "cut" ? "to cut" : "to buy"),
+        2: text(line.kind === "cut" ? "to cut" : "to buy", { align: "center" }),
         [piecesColumn]: formula(
           `SUM(${down(piecesColumn, first, rows.length - 1)})`,
           line.need.buy,
           "count",
+          { align: "center" },
         ),
         5: text(moreWords(line)),
       }),
@@ -57,7 +61,7 @@ export function orderNeedsSheet(wish: OrderSheetWish): Drawing {
   return {
     name: orderSheetName(orderNumber, "needs"),
     mark: orderMark("order needs", orderNumber),
-    columnWidths: headings.map((column) => column.width),
+    columnWidths: widths,
     rows,
     frozenRows: heading + 1,
     frozenColumns: 1,

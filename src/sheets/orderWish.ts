@@ -31,6 +31,8 @@ export type RecordedOrder = {
   readonly number: string | null;
   /** `Draft of 2026-11-02`, `Sent on 2026-11-03`. */
   readonly stateWords: string;
+  /** What goes out says nothing of what is not on it. */
+  readonly isSent: boolean;
 };
 
 /** An order's own sheet beside those of other orders: `Order allocation`, or `PO-7 allocation`. */
@@ -62,5 +64,6 @@ export const moneyCell = (amount: Cents, currency: Currency, dress: Dress = {}):
 export const sizeCell = (sized: SizedItem, { sizeText }: OrderSheetWish): DrawnCell =>
   text(sizeText(sized), { align: "right" });
 
+/** In the middle, so that it stands clear of numbers before it and words behind it. */
 export const dateCell = (serial: number | null): DrawnCell =>
-  serial === null ? text("") : date({ kind: "date", serial });
+  serial === null ? text("") : date({ kind: "date", serial }, { align: "center" });

@@ -1,26 +1,30 @@
 /** What one supplier is to send: our item, their pack, count, price and total, with live formulas. */
+import { columnName } from "../core/base/cell";
 import { cents } from "../core/base/units";
 import { majorUnits } from "../core/money/writeMoney";
-import type { OrderedCharge } from "../core/purchasing/orderRecord";
+import { groupBy } from "../core/purchasing/groupBy";
+import type { OrderContents, OrderedCharge } from "../core/purchasing/orderRecord";
 import type { Drawing, DrawnRow } from "../workbook/drawing";
 import { bandRow, blankRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
 import { dateCell, moneyCell, notComplete, supplierMark, type RecordedOrder } from "./orderWish";
+import { fittedRow } from "./fittedRow";
 import { printSetup } from "./printSetup";
 import { at, down, rounded } from "./reference";
 
 const headings = [
-  { words: "Our item", width: 20 },
-  { words: "Description", width: 46 },
-  { words: "Size", width: 16, numbers: true },
-  { words: "Their pack", width: 10, numbers: true, note: "Pieces in a pack." },
-  { words: "Packs", width: 9, numbers: true },
-  { words: "Price per pack", width: 13, numbers: true },
-  { words: "Total", width: 14, numbers: true },
-  { words: "Need by", width: 12 },
-  { words: "Order by", width: 12 },
-  { words: "Ship to", width: 40 },
+  { words: "Our item", width: 18 },
+  { words: "Description", width: 58 },
+  { words: "Size", width: 14, numbers: true },
+  { words: "Their pack", width: 8, numbers: true, note: "Pieces in a pack." },
+  { words: "Packs", width: 8, numbers: true },
+  { words: "Price per pack", width: 12, numbers: true },
+  { words: "Total", width: 13, numbers: true },
+  { words: "Need by", width: 12, middle: true },
+  { words: "Order by", width: 12, middle: true },
+  { words: "Ship to", width: 10, middle: true, note: "The places are named above." },
 ] as const;
 
+const widths = headings.map((column) => column.width);
 const [packsColumn, priceColumn, totalColumn] = [4, 5, 6];
 
 /**
@@ -29,10 +33,11 @@ const [packsColumn, priceColumn, totalColumn] = [4, 5, 6];
  */
 export function supplierOrderSheet(
   { supplier, madeUp, freight }: OrderedCharge,
-  { contents, currency, number: orderNumber, stateWords }: RecordedOrder,
+  { contents, currency, number: orderNumber, stateWords, isSent }: RecordedOrder,
 ): Drawing {
   const width = headings.length;
   const title = orderNumber === null ? `Order: ${supplier}` : `Order ${orderNumber}: ${supplier}`;
+  const places = placesOf(contents.jobs);
   const above: DrawnRow[] = [
     wordsRow(title, "title", width, { height: 26 }),
     wordsRow(
@@ -40,26 +45,21 @@ export function supplierOrderSheet(
       "subtitle",
       width,
     ),
-    ...(contents.complete ? [] : [wordsRow(notComplete, "stop", width)]),
+    ...(contents.complete || isSent ? [] : [wordsRow(notComplete, "stop", width)]),
+    ...places.map(({ letter, place, jobs }) =>
+      wordsRow(`Ship to ${letter}: ${place} (${jobs.join("; ")})`, "body", width),
+    ),
     blankRow,
-    headingRow(headings),
+    fittedRow(headingRow(headings), widths),
   ];
   const heading = above.length - 1;
   const bought = contents.packs.filter((packs) => packs.supplier === supplier);
   const first = heading + 1;
   const last = heading + bought.length;
-  const shipTo = (jobs: readonly string[]): string =>
-    [
-      ...new Set(
-        contents.jobs.flatMap(({ job, shipTo: place }) =>
-          jobs.includes(job) && place !== "" ? [place] : [],
-        ),
-      ),
-    ].join("; ");
   const look = orderNumber === null ? "input" : "body";
   const lines = bought.map((packs, index) => {
     const place = first + index;
-    return row(
+    const cells = row(
       text(packs.item),
       text(packs.words.description),
       text(packs.words.size, { align: "right" }),
@@ -73,14 +73,21 @@ export function supplierOrderSheet(
       ),
       dateCell(packs.needBy),
       dateCell(packs.orderBy),
-      text(shipTo(packs.jobs)),
+      text(
+        places
+          .filter(({ jobs }) => jobs.some((job) => packs.jobs.includes(job)))
+          .map(({ letter }) => letter)
+          .join(", "),
+        { align: "center" },
+      ),
     );
+    return fittedRow(cells, widths);
   });
   const goods = bought.reduce((sum, { cost }) => sum + cost, 0);
   return {
     name: orderNumber === null ? `Order ${supplier}` : `${orderNumber} ${supplier}`,
     mark: supplierMark(supplier, orderNumber),
-    columnWidths: headings.map((column) => column.width),
+    columnWidths: widths,
     rows: [
       ...above,
       ...lines,
@@ -121,4 +128,21 @@ export function supplierOrderSheet(
       caution: "",
     }),
   };
+}
+
+/** Where goods go, by letter, each place once; a job that names none has its goods sent to the firm. */
+function placesOf(jobs: OrderContents["jobs"]): readonly {
+  readonly letter: string;
+  readonly place: string;
+  readonly jobs: readonly string[];
+}[] {
+  const places = groupBy(
+    jobs.filter(({ shipTo }) => shipTo !== ""),
+    ({ shipTo }) => shipTo,
+  );
+  return [...places].map(([place, all], index) => ({
+    letter: columnName(index),
+    place,
+    jobs: all.map(({ job }) => job),
+  }));
 }

@@ -49,5 +49,5 @@ export function oneLineOf(words: string, width: number, size: number, bold = fal
 export const lineHeight = (size: number): number => size * 1.32;
 
 /** Points of a row that shows the words in full. */
-export const wrappedHeight = (words: string, width: number, size: number): number =>
-  Math.max(15, Math.ceil(brokenLines(words, width, size).length * lineHeight(size)) + 3);
+export const wrappedHeight = (words: string, width: number, size: number, bold = false): number =>
+  Math.max(15, Math.ceil(brokenLines(words, width, size, bold).length * lineHeight(size)) + 3);

@@ -166,13 +166,20 @@ export function markReceived(
     kind: StockChange["kind"],
     change: number,
     note: string,
-  ): StockChange => ({ item, size, kind, change, day, job: null, order: order.number, who, note });
+    job: string | null = null,
+  ): StockChange => ({ item, size, kind, change, day, job, order: order.number, who, note });
+  const usedRow = (packs: OrderedPacks, change: number): StockChange => {
+    const [job = null, ...others] = packs.jobs;
+    return others.length === 0
+      ? row(packs, "used", change, "", job)
+      : row(packs, "used", change, `for ${packs.jobs.join(", ")}`);
+  };
   const changes = [
     ...order.packs.flatMap((packs) => {
       const came = packs.count * packs.packSize;
       return [
         row(packs, "received", came, `${packs.count} x ${packs.packSize} from ${packs.supplier}`),
-        row(packs, "used", packs.leftOver - came, `for ${jobNames(order)}`),
+        usedRow(packs, packs.leftOver - came),
       ];
     }),
     ...order.offcuts.map((offcut) => row(offcut, "offcut", offcut.pieces, "left of a bar")),

@@ -28,15 +28,21 @@ export const alikeBars = ({ bars }: CutPlan): readonly (readonly Bar[])[] => [
   ...groupBy(bars, (bar) => JSON.stringify([bar.from, bar.length, bar.pieces])).values(),
 ];
 
-/** `2 x 8'-0" (A-101, Alder)`, alike pieces together. */
+/** `3 x 8'-0" (Alder: A-101, A-102 x 2; Birch: B-1)`, longest pieces first. */
 export function pieceWords({ pieces }: Bar, show: (length: CutLength) => string): string {
-  const alike = groupBy(pieces, ({ job, mark, length }) => JSON.stringify([job, mark, length]));
-  return [...alike.values()]
-    .flatMap((group) => {
-      const [piece] = group;
-      if (piece === undefined) return [];
-      const whose = [piece.mark, piece.job].filter((words) => words !== "").join(", ");
-      return [`${group.length} x ${show(piece.length)} (${whose})`];
+  return [...groupBy(pieces, ({ length }) => length)]
+    .sort(([a], [b]) => b - a)
+    .map(([length, alike]) => `${alike.length} x ${show(length)} (${marksByJob(alike)})`)
+    .join(", ");
+}
+
+function marksByJob(pieces: Bar["pieces"]): string {
+  return [...groupBy(pieces, ({ job }) => job)]
+    .map(([job, own]) => {
+      const marks = [...groupBy(own, ({ mark }) => mark)].map(([mark, all]) =>
+        all.length === 1 ? mark : `${mark} x ${all.length}`,
+      );
+      return `${job}: ${marks.join(", ")}`;
     })
     .join("; ");
 }

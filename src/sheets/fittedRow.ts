@@ -1,0 +1,33 @@
+/** Rows as high as their words need, and with all their cells on one line of sight. */
+import { shownValue, type DrawnCell, type DrawnRow } from "../workbook/drawing";
+import { columnPoints } from "./printedPages";
+import { brokenLines, wrappedHeight } from "./wrapped";
+
+const size = 10;
+const padding = 6;
+
+/**
+ * The row with its text wrapped within the columns' widths (characters) where it is too long for one
+ * line; a row that is not stays as it is.
+ */
+export function fittedRow(drawn: DrawnRow, widths: readonly number[]): DrawnRow {
+  const texts = drawn.cells.map((cell) => {
+    const value = cell === null ? null : shownValue(cell);
+    return typeof value === "string" && cell?.span === undefined ? value : "";
+  });
+  const points = (column: number): number => columnPoints(widths[column] ?? 0) - padding;
+  const isBold = (column: number): boolean => drawn.cells[column]?.look === "heading";
+  const lines = texts.map((words, column) =>
+    words === "" ? 1 : brokenLines(words, points(column), size, isBold(column)).length,
+  );
+  if (lines.every((count) => count <= 1)) return drawn;
+  const heights = texts.map((words, column) =>
+    words === "" ? 0 : wrappedHeight(words, points(column), size, isBold(column)),
+  );
+  return {
+    cells: drawn.cells.map((cell): DrawnCell | null =>
+      cell === null ? null : { ...cell, wrap: true },
+    ),
+    height: Math.max(...heights),
+  };
+}
