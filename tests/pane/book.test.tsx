@@ -1,18 +1,14 @@
 /** @jest-environment jsdom */
 import { afterEach, describe, expect, test } from "@jest/globals";
 import { cleanup, within } from "@testing-library/react";
-import { TextDecoder, TextEncoder } from "node:util";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
-import { writeCsv } from "../../src/adapters/xlsx/writeCsv";
 import { setUpDrawings } from "../../src/app/setUpWorkbook";
 import { starterKitBook } from "../../src/core/kitbook/starter/starterKitBook";
 import { kitBookLines } from "../../src/tables/kitBookLines";
 import { scheduleRows, workbookOf } from "../app/typedWorkbook";
 import { axeFaults } from "./axeFaults";
-import { openView, renderPane } from "./renderPane";
+import { filesToOpen, openView, renderPane } from "./renderPane";
 
-// The browser that tests run in has none of its own.
-Object.assign(globalThis, { TextEncoder, TextDecoder });
 afterEach(cleanup);
 
 const schedule = () =>
@@ -173,25 +169,21 @@ describe("the kit book's view", () => {
 });
 
 describe("other books", () => {
-  const otherFile = (): File => {
-    const rows = {
-      ...starterKitBook,
-      limits: starterKitBook.limits.slice(1),
-      parts: starterKitBook.parts.map((part, at) =>
-        at === 0 ? { ...part, quantity: { value: 7, place: null } } : part,
-      ),
-    };
-    const bytes = writeCsv(kitBookLines(rows));
-    const file = new File([bytes.slice()], "other.csv", { type: "text/csv" });
-    // The browser that tests run in cannot read files.
-    return Object.assign(file, { arrayBuffer: () => Promise.resolve(bytes.slice().buffer) });
+  const otherBook = {
+    ...starterKitBook,
+    limits: starterKitBook.limits.slice(1),
+    parts: starterKitBook.parts.map((part, at) =>
+      at === 0 ? { ...part, quantity: { value: 7, place: null } } : part,
+    ),
   };
   const choose = async (
     { user, open }: Awaited<ReturnType<typeof openBook>>,
-    file: File,
+    name: string,
+    other: MemoryWorkbook,
   ): Promise<HTMLElement> => {
+    filesToOpen.set(name, other);
     const part = await open("Other books");
-    await user.upload(within(part).getByLabelText(/Take over rows/), file);
+    await user.upload(within(part).getByLabelText(/Take over rows/), new File([], name));
     return part;
   };
 
@@ -199,7 +191,7 @@ describe("other books", () => {
     const workbook = await ownBook();
     const before = workbook.snapshot().sheets;
     const opened = await openBook(workbook);
-    const part = await choose(opened, otherFile());
+    const part = await choose(opened, "other.csv", workbookOf({ Book: kitBookLines(otherBook) }));
     await within(part).findByText("other.csv: 2 rows differ, 1 to take over");
     const [changed, removed] = within(part).getAllByRole<HTMLInputElement>("checkbox");
     expect([changed?.checked, removed?.checked]).toEqual([true, false]);
@@ -207,16 +199,17 @@ describe("other books", () => {
     await opened.user.click(within(part).getByRole("button", { name: "Take over 1 row" }));
     await within(opened.view).findByText("Counted by the workbook’s own kit book, edition 2.");
     expect(workbook.snapshot().sheets.slice(0, before.length)).toEqual(before);
+    await within(part).findByText(/4 sheets written/);
     await within(part).findByText(/1 row differs, 0 to take over/);
+    // The row that only this book has goes too where a person says so.
+    await opened.user.click(within(part).getByRole("button", { name: "All of them" }));
+    await opened.user.click(within(part).getByRole("button", { name: "Take over 1 row" }));
+    await within(part).findByText("The kit book in other.csv says the same as this one.");
   });
 
   test("says when the other book is the same, or there is none", async () => {
     const opened = await openBook(schedule());
-    const bytes = writeCsv([["Mark", "Width"]]);
-    const none = Object.assign(new File([bytes.slice()], "none.csv"), {
-      arrayBuffer: () => Promise.resolve(bytes.slice().buffer),
-    });
-    const part = await choose(opened, none);
+    const part = await choose(opened, "none.csv", workbookOf({ Start: [["Mark", "Width"]] }));
     await within(part).findByText("none.csv has no kit book.");
   });
 });

@@ -96,7 +96,7 @@ function BoundaryList({ hand, type, opening, field }: BoundaryListProps) {
           <div className={shared.small}>{proofWords(table)}</div>
           <WriteOne
             label="Write these boundaries as a sheet"
-            draw={() => [boundaryDrawing(hand, { type, opening, field }, table)]}
+            draw={() => boundaryDrawing(hand, { type, opening, field }, table)}
           />
         </>
       )}

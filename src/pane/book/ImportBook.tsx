@@ -7,17 +7,20 @@ import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";
 import { counted } from "../parts/quantities";
 import { SmallButton } from "../parts/SmallButton";
+import { Outcome } from "../sheets/Outcome";
 import { useBookStyles } from "./book.styles";
 import { ChangeCard } from "./ChangeCard";
 import { MoreList } from "./MoreList";
 import { changeKey, useImport, type ImportState } from "./useImport";
-import { WriteOne } from "./WriteOne";
+import { useWriteDrawings, type WriteDrawings } from "./useWriteDrawings";
+import { WriteButton } from "./WriteButton";
 
 export type ImportBookProps = { readonly hand: KitBookAtHand; readonly inputs: Inputs };
 
 export function ImportBook({ hand, inputs }: ImportBookProps) {
   const shared = useSharedStyles();
   const state = useImport(hand, inputs);
+  const writing = useWriteDrawings();
   const id = useId();
   return (
     <>
@@ -31,11 +34,17 @@ export function ImportBook({ hand, inputs }: ImportBookProps) {
           if (picked !== undefined) state.choose(picked);
         }}
       />
+      <Outcome writing={writing.writing} />
       {state.fault === "" ? null : <Notice level="stop">{state.fault}</Notice>}
       {state.file === null ? null : state.changes.length === 0 ? (
         <div role="status">The kit book in {state.file.name} says the same as this one.</div>
       ) : (
-        <Changes state={state} name={state.file.name} edition={inputs.kitBookEdition + 1} />
+        <Changes
+          state={state}
+          name={state.file.name}
+          edition={inputs.kitBookEdition + 1}
+          {...writing}
+        />
       )}
       {state.file?.findings.map(({ message }) => (
         <div key={message} className={shared.small}>
@@ -46,13 +55,13 @@ export function ImportBook({ hand, inputs }: ImportBookProps) {
   );
 }
 
-type ChangesProps = {
+type ChangesProps = WriteDrawings & {
   readonly state: ImportState;
   readonly name: string;
   readonly edition: number;
 };
 
-function Changes({ state, name, edition }: ChangesProps) {
+function Changes({ state, name, edition, writing, write }: ChangesProps) {
   const styles = useBookStyles();
   const shared = useSharedStyles();
   const { changes, isTaken, take, taken, stops } = state;
@@ -91,10 +100,11 @@ function Changes({ state, name, edition }: ChangesProps) {
           ? "The book is written as four new sheets, and counts from then on."
           : `The book is written as four new sheets, edition ${edition}, and counts from then on. The sheets of edition ${edition - 1} stay as they are, with your looks, notes and formulas. They count again if you delete the new ones.`}
       </div>
-      <WriteOne
+      <WriteButton
         label={`Take over ${counted(taken, "row")}`}
+        writing={writing}
         canWrite={taken > 0}
-        draw={state.draw}
+        onWrite={() => write(state.draw())}
       />
     </>
   );

@@ -57,10 +57,7 @@ export function LeftOpen({ hand }: { readonly hand: KitBookAtHand }) {
             />
           ))}
           <Bolts connections={check.connections.connections} />
-          <WriteOne
-            label="Write the check as a sheet"
-            draw={() => [bookCheckDrawing(hand, check)]}
-          />
+          <WriteOne label="Write the check as a sheet" draw={() => bookCheckDrawing(hand, check)} />
         </>
       )}
     </Worked>

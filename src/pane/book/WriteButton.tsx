@@ -1,0 +1,20 @@
+/** A button that writes, or how far the writing is. */
+import { Button } from "@fluentui/react-components";
+import { ProgressLine } from "../parts/ProgressLine";
+import type { Writing } from "../sheets/useWritingAct";
+
+export type WriteButtonProps = {
+  readonly label: string;
+  readonly writing: Writing;
+  readonly canWrite?: boolean;
+  readonly onWrite: () => void;
+};
+
+export const WriteButton = ({ label, writing, canWrite = true, onWrite }: WriteButtonProps) =>
+  writing.kind === "busy" ? (
+    <ProgressLine name="Writing" done={writing.progress} />
+  ) : (
+    <Button disabledFocusable={!canWrite} onClick={onWrite}>
+      {label}
+    </Button>
+  );
