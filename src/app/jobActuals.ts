@@ -51,6 +51,9 @@ export function actualsReport(
   };
 }
 
+/** What a suggestion calls the kit book's part at `index`. */
+export const minutesRow = (index: number): string => `parts ${index + 1}`;
+
 function minutesSuggested(
   jobs: readonly JobActuals[],
   { kitBook }: Pick<Inputs, "kitBook">,
@@ -59,7 +62,7 @@ function minutesSuggested(
     // A blank is work done with the part before it: nothing to change.
     if (isBlank(minutes.value)) return [];
     const timed = {
-      row: `parts ${index + 1}`,
+      row: minutesRow(index),
       bag: cellText(bag.value).trim(),
       item: cellText(item.value).trim(),
       minutes: cellText(minutes.value).trim(),

@@ -182,7 +182,7 @@ describe("what an owner asks", () => {
     const { stdout } = price(demo, "--what-if", "discount=3", "--simulate", "1", "--actuals");
     expect(stdout).toContain("Discount that keeps it");
     expect(stdout).toMatch(/below the target of 24 %: [\d.]+ % of them/);
-    expect(stdout).toContain("SUGGESTED spares of HN 1/4 (Items!G10)");
+    expect(stdout).toMatch(/SUGGESTED \d+: spares of HN 1\/4 \(Items!G10\)/);
     expect(stdout).toContain("licensed engineer");
   });
 
@@ -211,6 +211,8 @@ describe("unusable input gives status 2 and says why on stderr, with nothing on 
     ["a change of nothing known", () => [demo, "--what-if", "luck=5"], "--what-if knows"],
     ["a change that is no percentage", () => [demo, "--what-if", "hours=some"], "percentage"],
     ["a seed that is none", () => [demo, "--simulate", "soon"], "whole number as its seed"],
+    ["a suggestion without a file", () => [demo, "--accept", "1"], "--out"],
+    ["a suggestion that is no number", () => [demo, "--accept", "all"], "such as 1,3"],
     ["no draws", () => [demo, "--simulate", "1", "--draws", "0"], "--draws"],
     ["actuals for a job without a file", () => [demo, "--actuals-for", "North"], "--out"],
     [

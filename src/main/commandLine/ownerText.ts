@@ -122,9 +122,9 @@ export function actualsText(report: ActualsReport, currency: Currency): readonly
       ]),
     ),
     "",
-    ...report.suggestions.map(({ kind, row, item, from, to, because, place }) => {
+    ...report.suggestions.map(({ kind, row, item, from, to, because, place }, index) => {
       const where = place === null ? `the starter's ${row}` : placeName(place);
-      return `SUGGESTED ${kind} of ${item} (${where}): ${to} instead of ${from}. ${because}.`;
+      return `SUGGESTED ${index + 1}: ${kind} of ${item} (${where}): ${to} instead of ${from}. ${because}.`;
     }),
   ];
 }

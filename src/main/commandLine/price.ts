@@ -9,6 +9,8 @@ import { snapshotParts } from "../../adapters/xlsx/snapshotBytes";
 import type { Finding } from "../../core/base/finding";
 import { err, ok, type Result } from "../../core/base/result";
 import { jobKey } from "../../core/takeoff/takeOff";
+import { acceptSuggestions } from "../../app/acceptSuggestions";
+import { actualsReport } from "../../app/jobActuals";
 import { ownerDrawings } from "../../app/ownerDrawings";
 import { actualsDrawing } from "../../app/ownerSheets";
 import { priceDrawings, priceWorkbook, type WorkbookPrices } from "../../app/priceWorkbook";
@@ -93,7 +95,7 @@ async function priceFile(path: string): Promise<Result<Priced, string>> {
 
 /** Writes what was asked for. The findings of a quotation; error: why nothing was written. */
 async function writeFiles(
-  { out, quotation, actualsFor }: PriceArguments,
+  { out, quotation, actualsFor, accept }: PriceArguments,
   { workbook, settings, takeOff, prices, loads }: Priced,
 ): Promise<Result<readonly Finding[], string>> {
   if (out === null) return ok([]);
@@ -112,10 +114,20 @@ async function writeFiles(
     const names = prices.jobs.map(({ job }) => job).join("; ");
     return err(`There is no job ${actualsFor}. Jobs of this workbook: ${names}.`);
   }
+  const book =
+    accept.length === 0
+      ? ok([])
+      : acceptSuggestions(
+          actualsReport(prices.actuals, takeOff.inputs).suggestions,
+          accept,
+          takeOff.inputs,
+        );
+  if (!book.ok) return book;
   const written = await workbook.write([
     ...priceDrawings(prices, settings),
     ...ownerDrawings(takeOff, prices, loads, settings),
     ...(actualsFor === null || done === undefined ? [] : [actualsDrawing(done, settings)]),
+    ...book.value,
   ]);
   if (!written.ok) return err(written.error.message);
   const saved = writeFileWhole(out, workbook.bytes());

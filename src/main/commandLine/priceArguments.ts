@@ -20,6 +20,8 @@ export type PriceArguments = {
   readonly actuals: boolean;
   /** The job that a sheet of actuals is to be made for; `null` for none. */
   readonly actualsFor: string | null;
+  /** Numbers of the suggestions to take over, from 1. */
+  readonly accept: readonly number[];
 };
 
 /** Changes by what they are of: `material`, `material:FAMILY`, `hours`, `rate`, `freight`, `discount`. */
@@ -39,6 +41,7 @@ const usage = [
   "  --simulate SEED      the chance that each job falls below its target, by the workbook's ranges",
   "  --draws N            of the simulation, 1 to 1000000 (10000)",
   "  --actuals            what jobs really cost and took against the estimate, and what would have fitted",
+  "  --accept N,N         with --out: take those suggested minutes over into the next edition of the kit book",
   "  --actuals-for JOB    with --out: add a sheet to type what that job really cost and took",
   "",
   "Exit status: 0 all counted, priced and within capacities, 1 something is not, 2 unusable input.",
@@ -64,6 +67,14 @@ export function readPriceArguments(words: readonly string[]): Result<PriceArgume
   if (actualsFor !== null && out === null) {
     return wrong("Name the file to write the sheet of actuals into with --out.");
   }
+  const accept = (values.accept ?? "").split(",").filter((word) => word.trim() !== "");
+  const numbers = accept.map(Number);
+  if (!numbers.every((number) => Number.isInteger(number) && number >= 1)) {
+    return wrong(`--accept takes numbers of suggestions such as 1,3, and not ${values.accept}.`);
+  }
+  if (numbers.length > 0 && out === null) {
+    return wrong("Name the file to write the kit book into with --out.");
+  }
   const changes = values["what-if"] === undefined ? ok(null) : readChanges(values["what-if"]);
   if (!changes.ok) return wrong(changes.error);
   const seed = values.simulate === undefined ? null : Number(values.simulate);
@@ -74,7 +85,7 @@ export function readPriceArguments(words: readonly string[]): Result<PriceArgume
   if (!(Number.isInteger(draws) && draws >= 1 && draws <= 1_000_000)) {
     return wrong(`--draws is a whole number from 1 to 1000000, and not ${values.draws}.`);
   }
-  const wish = { path, json, out, quotation, seed, draws, actuals, actualsFor };
+  const wish = { path, json, out, quotation, seed, draws, actuals, actualsFor, accept: numbers };
   return ok({ ...wish, changes: changes.value });
 }
 
@@ -93,6 +104,7 @@ function parse(words: readonly string[]) {
           draws: { type: "string" },
           actuals: { type: "boolean" },
           "actuals-for": { type: "string" },
+          accept: { type: "string" },
         },
       }),
     );
