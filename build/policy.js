@@ -13,6 +13,9 @@ const own = {
   "img-src": ["'self'", "data:", "blob:"],
   "font-src": ["'self'", "data:"],
   "connect-src": ["'self'"],
+  // A worker goes by the policy that its own file is served with and not by the page's: the solver's
+  // WebAssembly runs there, and the page need not allow any. Where a server sends a policy with every
+  // file, the solver wants 'wasm-unsafe-eval' in it; without, cuts are planned in plain JavaScript.
   "worker-src": ["'self'"],
   "base-uri": ["'none'"],
   "form-action": ["'none'"],

@@ -1,6 +1,6 @@
 /** The order book that this workbook keeps, read again whenever the workbook changes. */
 import { useEffect, useState } from "react";
-import { readOrderBook, type OrderBook } from "../../app/orderBook";
+import { readKeptBook, type OrderBook } from "../../app/orderBook";
 import { usePane } from "../state/paneContext";
 import { today } from "../../app/today";
 
@@ -11,7 +11,7 @@ export function useOrderBook(isWritten: boolean): OrderBook | null {
   const [book, setBook] = useState<OrderBook | null>(null);
   useEffect(() => {
     let isLeft = false;
-    readOrderBook(workbook, settings, today()).then(
+    readKeptBook(workbook, settings, today()).then(
       (read) => {
         if (!isLeft && read.ok) setBook(read.value);
       },
