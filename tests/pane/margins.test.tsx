@@ -225,8 +225,19 @@ describe("actual against estimate", () => {
     await within(panel).findByText("By step of the work");
     expect(within(panel).getByText(/actual \$999.00/)).toBeTruthy();
     expect(within(panel).getByText("What would have fitted")).toBeTruthy();
-    expect(within(panel).getByText(/no kit book or items sheet of its own/)).toBeTruthy();
+    const [first, ...others] = within(panel).getAllByRole("checkbox");
+    if (first === undefined) throw new Error("Nothing is suggested.");
+    expect(others.length).toBeGreaterThan(0);
+    await user.click(first);
     expect(await faults()).toEqual([]);
+    await user.click(
+      within(panel).getByRole("button", { name: "Write the kit book with 1 new time" }),
+    );
+    // The suggestion that was taken counts now, and so is suggested no more as it was.
+    const label = first.getAttribute("aria-label") ?? first.closest("span")?.textContent ?? "";
+    await waitFor(() => expect(within(panel).queryByRole("checkbox", { name: label })).toBeNull());
+    const names = (await workbook.sheets()).map(({ name }) => name);
+    expect(names).toContain("Kit book parts");
   });
 });
 

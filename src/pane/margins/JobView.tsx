@@ -106,7 +106,7 @@ function JobActuals({ takeOff, prices: { actuals }, job }: JobActualsProps) {
     () => actualsReport({ ...actuals, jobs: own }, takeOff.inputs),
     [actuals, own, takeOff],
   );
-  if (report.jobs.length > 0) return <ActualsPart report={report} />;
+  if (report.jobs.length > 0) return <ActualsPart report={report} inputs={takeOff.inputs} />;
   return (
     <>
       <div className={shared.small}>

@@ -80,7 +80,9 @@ function Jobs({ takeOff, prices, handle }: JobsProps) {
       {prices.findings.length === 0 ? null : (
         <Part title="What to know">{() => <FindingList ofAll findings={prices.findings} />}</Part>
       )}
-      <Part title="Actual against estimate">{() => <ActualsPart report={report} />}</Part>
+      <Part title="Actual against estimate">
+        {() => <ActualsPart report={report} inputs={takeOff.inputs} />}
+      </Part>
       <Part title="Sheets">{() => <AllSheetsPart prices={prices} />}</Part>
     </AllJobs>
   );
