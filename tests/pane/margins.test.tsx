@@ -68,6 +68,18 @@ describe("all jobs", () => {
     expect(await faults()).toEqual([]);
   });
 
+  test("take the same changes, and those below their target are named", async () => {
+    const { user, panel, openPart } = await openMargins(await demoWorkbook());
+    await openPart("What if, on all jobs");
+    const before = within(panel).getByText(/ of 3 below the target/).textContent;
+    await user.type(within(panel).getByRole("textbox", { name: "Discount: typed change" }), "30");
+    await within(panel).findByText("3 jobs of 3 below the target");
+    expect(before).not.toContain("3 jobs of");
+    const names = within(within(panel).getByRole("list", { name: "Below the target" }));
+    expect(names.getAllByRole("listitem")).toHaveLength(3);
+    expect(await faults()).toEqual([]);
+  });
+
   test("are written as price sheets and margins", async () => {
     const workbook = await demoWorkbook();
     const { user, panel, openPart } = await openMargins(workbook);

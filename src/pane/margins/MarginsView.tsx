@@ -11,6 +11,7 @@ import { useSharedStyles } from "../parts/parts.styles";
 import { ActualsPart } from "./ActualsPart";
 import { AllJobs } from "./AllJobs";
 import { AllSheetsPart } from "./AllSheetsPart";
+import { AllWhatIfPart } from "./AllWhatIfPart";
 import { FindingList } from "./FindingList";
 import type { JobOrder } from "./jobOrder";
 import { JobView } from "./JobView";
@@ -49,6 +50,7 @@ function Jobs({ takeOff, prices, handle }: JobsProps) {
   const [open, setOpen] = useState<string | null>(null);
   const [left, setLeft] = useState<string | null>(null);
   const { workOn, change } = useJobWork();
+  const [onAll, setOnAll] = useState<ReadonlyMap<string, string>>(new Map());
   const report = useMemo(() => actualsReport(prices.actuals, takeOff.inputs), [prices, takeOff]);
   if (prices.jobs.length === 0) {
     return <p>No job yet. Each row of the schedule names the job it belongs to.</p>;
@@ -80,6 +82,9 @@ function Jobs({ takeOff, prices, handle }: JobsProps) {
       {prices.findings.length === 0 ? null : (
         <Part title="What to know">{() => <FindingList ofAll findings={prices.findings} />}</Part>
       )}
+      <Part title="What if, on all jobs">
+        {() => <AllWhatIfPart jobs={prices.jobs} changes={onAll} onChange={setOnAll} />}
+      </Part>
       <Part title="Actual against estimate">
         {() => <ActualsPart report={report} inputs={takeOff.inputs} />}
       </Part>

@@ -13,13 +13,12 @@ import { currencyIn } from "../../app/settings";
 import { swingsOfJob, whatIfJob } from "../../app/whatIfJobs";
 import type { OwnerRange } from "../../core/pricing/ownerRanges";
 import type { JobPrice } from "../../core/pricing/priceJob";
-import { factorName, factorsOf } from "../../core/pricing/whatIf";
+import { factorsOf } from "../../core/pricing/whatIf";
 import { useSharedStyles } from "../parts/parts.styles";
 import { SmallButton } from "../parts/SmallButton";
 import { tokens } from "../parts/tokens";
 import { usePane } from "../state/paneContext";
-import { FactorSlider } from "./FactorSlider";
-import { factorWords } from "./factorWords";
+import { FactorSliders } from "./FactorSliders";
 import { FindingList } from "./FindingList";
 import { KeepTarget } from "./KeepTarget";
 import { Tornado } from "./Tornado";
@@ -65,29 +64,19 @@ export function WhatIfPart({ job, ranges, typed, onType }: WhatIfPartProps) {
       effects: swingsOfJob(job, ranges, asked.whatIf),
     };
   }, [typed, job, ranges, currency]);
-  const change = (name: string, text: string): void =>
-    onType({ ...typed, changes: new Map([...typed.changes, [name, text]]) });
   return (
     <>
       <div className={styles.answer} role="group" aria-label="What it comes to">
-        <WhatIfTable job={job} answer={answer} currency={currency} />
+        <WhatIfTable before={job.rollUp} after={answer.rollUp} currency={currency} />
       </div>
       <KeepTarget job={job} answer={answer} currency={currency} />
       <h3 className={shared.subheading}>Changes of the estimate</h3>
-      {factorsOf(job.input).map((factor) => {
-        const name = factorName(factor);
-        return (
-          <FactorSlider
-            key={name}
-            name={factorWords(factor)}
-            typed={typed.changes.get(name) ?? ""}
-            fault={read.faults.get(name)}
-            low={factor.kind === "discount" ? 0 : -50}
-            high={factor.kind === "discount" ? 30 : 50}
-            onType={(text) => change(name, text)}
-          />
-        );
-      })}
+      <FactorSliders
+        factors={factorsOf(job.input)}
+        changes={typed.changes}
+        faults={read.faults}
+        onChange={(changes) => onType({ ...typed, changes })}
+      />
       <RadioGroup
         aria-label="The price"
         value={typed.price}

@@ -1,10 +1,9 @@
-/** A job as estimated beside what it would come to, figure by figure. */
+/** Figures as estimated beside what they would come to. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
-import type { JobToChange } from "../../app/whatIfJobs";
+import type { WhatIfTable as JobsIf } from "../../app/whatIfJobs";
 import { cents, type Cents } from "../../core/base/units";
 import type { Currency } from "../../core/money/currency";
 import { moneyText } from "../../core/money/writeMoney";
-import type { WhatIfAnswer } from "../../core/pricing/whatIf";
 import { useSharedStyles } from "../parts/parts.styles";
 import { tokens } from "../parts/tokens";
 import { pointsWords, shareWords } from "./marginWords";
@@ -23,15 +22,14 @@ const useStyles = makeStyles({
 });
 
 export type WhatIfTableProps = {
-  readonly job: JobToChange;
-  readonly answer: WhatIfAnswer;
+  readonly before: JobsIf["before"];
+  readonly after: JobsIf["after"];
   readonly currency: Currency;
 };
 
-export function WhatIfTable({ job: { rollUp: base }, answer, currency }: WhatIfTableProps) {
+export function WhatIfTable({ before, after, currency }: WhatIfTableProps) {
   const styles = useStyles();
   const shared = useSharedStyles();
-  const { rollUp: then } = answer;
   const money = (name: string, from: Cents, to: Cents): readonly string[] => {
     const by = cents(to - from);
     const more = `${by > 0 ? "+" : ""}${moneyText(by, currency)}`;
@@ -44,11 +42,11 @@ export function WhatIfTable({ job: { rollUp: base }, answer, currency }: WhatIfT
     pointsWords(from, to).replace(" points", " pt"),
   ];
   const rows = [
-    money("Cost", base.cost, then.cost),
-    money("Price", base.price, then.price),
-    money("Profit", base.profit, then.profit),
-    share("Markup", base.markup, then.markup),
-    share("Margin", base.margin, then.margin),
+    money("Cost", before.cost, after.cost),
+    money("Price", before.price, after.price),
+    money("Profit", before.profit, after.profit),
+    share("Markup", before.markup, after.markup),
+    share("Margin", before.margin, after.margin),
   ];
   return (
     <table className={styles.table}>

@@ -60,15 +60,27 @@ export type ReadWhatIf = {
   readonly winFindings: readonly Finding[];
 };
 
-/** What cannot be read is as estimated, and told. */
-export function readWhatIf(typed: TypedWhatIf, job: JobToChange, currency: Currency): ReadWhatIf {
+export type ReadChanges = Pick<ReadWhatIf, "whatIf" | "faults">;
+
+/** The changes of some figures; `price` says whether the price follows them. */
+export function readChanges(
+  changes: TypedWhatIf["changes"],
+  factors: readonly Factor[],
+  price: WhatIf["price"],
+): ReadChanges {
   const faults = new Map<string, Finding>();
-  let whatIf: WhatIf = { ...asEstimated, price: typed.price };
-  for (const factor of factorsOf(job.input)) {
-    const read = readChange(typed.changes.get(factorName(factor)) ?? "", factor);
+  let whatIf: WhatIf = { ...asEstimated, price };
+  for (const factor of factors) {
+    const read = readChange(changes.get(factorName(factor)) ?? "", factor);
     if (typeof read === "object") faults.set(factorName(factor), read);
     else whatIf = withFactor(whatIf, factor, read);
   }
+  return { whatIf, faults };
+}
+
+/** What cannot be read is as estimated, and told. */
+export function readWhatIf(typed: TypedWhatIf, job: JobToChange, currency: Currency): ReadWhatIf {
+  const { whatIf, faults } = readChanges(typed.changes, factorsOf(job.input), typed.price);
   const win = readWin(typed, job, whatIf, currency);
   return {
     whatIf: { ...whatIf, winPrice: win.price },
