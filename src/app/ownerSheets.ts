@@ -50,6 +50,13 @@ export const termsDrawing = (): Drawing =>
     "Starter text, invented: replace it with your own.",
   );
 
+/** With a row to show how an alternate is typed, which adds nothing. */
+export const alternatesDrawing = (job: string): Drawing =>
+  alternatesSheet(
+    [["Example: a closer on each door", "option", job, "material", "Closers", 1, 0]],
+    "Type what each alternate adds to a job, or takes away. The row that stands here is an example.",
+  );
+
 /** What the sheets of prices are made from: rates, terms, ranges, and room for alternates. */
 export const priceSetUpDrawings = (): readonly Drawing[] => [
   ratesDrawing([]),

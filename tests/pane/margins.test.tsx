@@ -88,8 +88,13 @@ describe("all jobs", () => {
       within(panel).getByRole("button", { name: "Write margins and 3 price sheets" }),
     );
     await within(panel).findByText(/4 sheets written/);
-    const marks = (await workbook.sheets()).flatMap(({ mark }) => mark?.kind ?? []);
-    expect(marks).toEqual(["price", "price", "price", "margins"]);
+    const marks = async () => (await workbook.sheets()).flatMap(({ mark }) => mark?.kind ?? []);
+    expect(await marks()).toEqual(["price", "price", "price", "margins"]);
+    await user.click(
+      within(panel).getByRole("button", { name: "Write what-if, loads and actuals" }),
+    );
+    await within(panel).findByText(/3 sheets written/);
+    expect(await marks()).toHaveLength(7);
   });
 });
 
@@ -172,6 +177,21 @@ describe("one job", () => {
     const typed = within(panel).getByRole("textbox", { name: "Freight: typed change" });
     expect(typed).toHaveProperty("value", "12");
   });
+});
+
+test("alternates are typed on a sheet and priced beside the job", async () => {
+  const workbook = oneJob();
+  const { user, panel, openJob, openPart } = await openMargins(workbook);
+  await openJob(/^Crib/);
+  await openPart("Alternates and options");
+  await user.click(within(panel).getByRole("button", { name: "Add a sheet of alternates" }));
+  await within(panel).findByText("Example: a closer on each door (option)");
+  const { rows = [] } = workbook.snapshot().sheets.find(({ name }) => name === "Alternates") ?? {};
+  const row = rows.findIndex((cells) => cells[0]?.value === "Example: a closer on each door");
+  workbook.type({ sheet: "Alternates", row, column: 6 }, 100);
+  expect(within(panel).getByText(/adds \$0.00 of cost/)).toBeTruthy();
+  await within(panel).findByText(/adds \$1\d\d\.\d\d of cost; the job with it/);
+  expect(await faults()).toEqual([]);
 });
 
 describe("simulation", () => {

@@ -1,14 +1,20 @@
-/** Writes the price sheet of every job, and the margins of all beside one another. */
+/** Writes the price sheet of every job, the margins of all, and what an owner asks of them. */
 import { Button } from "@fluentui/react-components";
 import type { WorkbookPrices } from "../../app/priceWorkbook";
+import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import { useSharedStyles } from "../parts/parts.styles";
 import { counted } from "../parts/quantities";
 import { usePriceSheets } from "./usePriceSheets";
 import { WritingLine } from "./WritingLine";
 
-export function AllSheetsPart({ prices }: { readonly prices: WorkbookPrices }) {
+export type AllSheetsPartProps = {
+  readonly takeOff: WorkbookTakeOff;
+  readonly prices: WorkbookPrices;
+};
+
+export function AllSheetsPart({ takeOff, prices }: AllSheetsPartProps) {
   const shared = useSharedStyles();
-  const { writing, cancel, writePrices } = usePriceSheets();
+  const { writing, cancel, writePrices, writeOwnerSheets } = usePriceSheets();
   const { length } = prices.jobs;
   return (
     <>
@@ -22,6 +28,9 @@ export function AllSheetsPart({ prices }: { readonly prices: WorkbookPrices }) {
             Write margins and {counted(length, "price sheet")}
           </Button>
           <Button onClick={() => writePrices(prices, () => false)}>Write the margins only</Button>
+          <Button onClick={() => writeOwnerSheets(takeOff, prices)}>
+            Write what-if, loads and actuals
+          </Button>
         </>
       )}
       <WritingLine writing={writing} cancel={cancel} />

@@ -24,8 +24,9 @@ export function FindingList({ findings, ofAll = false }: FindingListProps) {
       foldFindings(findings).flatMap(({ level, folds: ofLevel }) =>
         ofLevel.map((fold) => {
           const [first, ...others] = fold.findings;
-          const job = ofAll && others.length === 0 ? first?.job : undefined;
-          const message = job === undefined ? fold.message : `${job}: ${fold.message}`;
+          const job = ofAll && others.length === 0 ? (first?.job ?? "") : "";
+          const isNamed = fold.message.includes(job);
+          const message = isNamed ? fold.message : `${job}: ${fold.message}`;
           return { level, fold: { ...fold, message } };
         }),
       ),

@@ -16,6 +16,7 @@ import { useFocusOnAppear } from "../parts/useFocusOnAppear";
 import { useAddSheets } from "../sheets/useAddSheets";
 import { usePane } from "../state/paneContext";
 import { ActualsPart } from "./ActualsPart";
+import { AlternatesPart } from "./AlternatesPart";
 import { FreightPart } from "./FreightPart";
 import { JobHead } from "./JobHead";
 import { JobSheetsPart } from "./JobSheetsPart";
@@ -59,6 +60,9 @@ export function JobView(props: JobViewProps) {
       <Part title="Hours">{() => <LabourPart hours={job.hours} />}</Part>
       <Part title="Weight and freight">
         {() => <FreightPart shipment={job.shipment} freight={job.freight} />}
+      </Part>
+      <Part title="Alternates and options">
+        {() => <AlternatesPart job={job.job} alternates={job.alternates} />}
       </Part>
       <Part title="What if">
         {() => (

@@ -88,7 +88,7 @@ function Jobs({ takeOff, prices, handle }: JobsProps) {
       <Part title="Actual against estimate">
         {() => <ActualsPart report={report} inputs={takeOff.inputs} />}
       </Part>
-      <Part title="Sheets">{() => <AllSheetsPart prices={prices} />}</Part>
+      <Part title="Sheets">{() => <AllSheetsPart takeOff={takeOff} prices={prices} />}</Part>
     </AllJobs>
   );
 }

@@ -1,6 +1,10 @@
 /** Writing the sheets of prices: drawn in turns, then written as one act. */
+import { drawOwnerSheets } from "../../app/ownerDrawings";
 import { drawPrices, type WorkbookPrices } from "../../app/priceWorkbook";
+import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import { workbookLoads } from "../../app/workbookLoads";
 import { err, ok, type Result } from "../../core/base/result";
+import type { Steps } from "../../core/base/steps";
 import { cancelled } from "../../workbook/faults";
 import type { Drawing } from "../../workbook/drawing";
 import type { WorkbookFault, WriteOptions } from "../../workbook/workbook";
@@ -11,6 +15,8 @@ import { runSteps } from "../state/runSteps";
 export type PriceSheetsHandle = Pick<WritingActHandle, "writing" | "cancel"> & {
   /** The price sheets of the jobs that `isIn`, and the margins of all. */
   readonly writePrices: (prices: WorkbookPrices, isIn?: (job: string) => boolean) => void;
+  /** What-if, hanging loads, and actuals where any were typed. */
+  readonly writeOwnerSheets: (takeOff: WorkbookTakeOff, prices: WorkbookPrices) => void;
   readonly writeDrawing: (drawing: Drawing) => void;
 };
 
@@ -31,18 +37,23 @@ export function usePriceSheets(): PriceSheetsHandle {
     });
     return sheets.ok ? ok({ sheets: sheets.value, changes: "", older: [] }) : sheets;
   };
+  const writeDrawn = (steps: Steps<readonly Drawing[]>): void =>
+    begin(async (options) => {
+      const { signal, onProgress } = options;
+      const drawings = await runSteps(steps, {
+        signal,
+        onProgress: (done) => onProgress(done * whenDrawn),
+      });
+      return drawings === null ? err(cancelled) : await write(drawings, options);
+    });
   return {
     writing,
     cancel,
-    writePrices: (prices, isIn) =>
-      begin(async (options) => {
-        const { signal, onProgress } = options;
-        const drawings = await runSteps(drawPrices(prices, settings, isIn), {
-          signal,
-          onProgress: (done) => onProgress(done * whenDrawn),
-        });
-        return drawings === null ? err(cancelled) : await write(drawings, options);
-      }),
+    writePrices: (prices, isIn) => writeDrawn(drawPrices(prices, settings, isIn)),
+    writeOwnerSheets: (takeOff, prices) => {
+      const loads = workbookLoads(takeOff, prices, settings);
+      writeDrawn(drawOwnerSheets(takeOff, prices, loads, settings));
+    },
     writeDrawing: (drawing) => begin((options) => write([drawing], options)),
   };
 }
