@@ -1,61 +1,11 @@
 import { describe, expect, test } from "@jest/globals";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
-import { countFile } from "../../src/app/countFile";
 import { keepDraft, receiveKept, removeDraft, sendKept } from "../../src/app/keepOrder";
-import { readOrderBook, type OrderBook } from "../../src/app/orderBook";
 import type { JobsOrder } from "../../src/app/orderJobs";
-import { readSettings } from "../../src/app/settings";
 import type { CellValue } from "../../src/core/base/cell";
-import type { Result } from "../../src/core/base/result";
 import { standingOf } from "../../src/core/purchasing/standing";
 import { auditMovements } from "../../src/core/purchasing/stockMovements";
-import { headings, orderOf } from "./orderFiles";
-import { workbookOf } from "./typedWorkbook";
-
-const day = 46_340;
-const act = { day, who: "KB" };
-
-const schedule = (doors: number): readonly (readonly CellValue[])[] => [
-  headings,
-  ["Dock", "X-1", doors, "sliding door", "4'", "7'", "8'", "yes", "concrete"],
-];
-
-/** Trolleys in boxes of five, track in bars of 20 ft; three trolleys and an offcut on the shelf. */
-const office = (doors = 3): MemoryWorkbook =>
-  workbookOf({
-    List: schedule(doors),
-    Offers: [
-      ["Item", "Size", "Supplier", "Pieces in a pack", "Price per pack"],
-      ["TROLLEY", null, "Alder", 5, 50],
-      ["TRACK", "20'", "Birch", 1, 80],
-    ],
-    Stock: [
-      ["Item", "Size", "On hand"],
-      ["TROLLEY", null, 3],
-      ["TRACK", "9'-6\"", 1],
-    ],
-  });
-
-const valueOf = <T>(result: Result<T, { readonly message: string }>): T => {
-  if (!result.ok) throw new Error(result.error.message);
-  return result.value;
-};
-
-async function workedOut(workbook: MemoryWorkbook): Promise<JobsOrder> {
-  return orderOf([valueOf(await countFile({ file: "a.xlsx", workbook }, day))]);
-}
-
-async function keep(workbook: MemoryWorkbook, number: string | null = null): Promise<string> {
-  return valueOf(await keepDraft(workbook, await workedOut(workbook), { day, number })).number;
-}
-
-async function keepAndSend(workbook: MemoryWorkbook): Promise<string> {
-  const number = await keep(workbook);
-  return valueOf(await sendKept(workbook, number, act)).number;
-}
-
-const book = async (workbook: MemoryWorkbook): Promise<OrderBook> =>
-  valueOf(await readOrderBook(workbook, await readSettings(workbook), day));
+import { act, book, day, keep, keepAndSend, need, office, valueOf, workedOut } from "./orderDesk";
 
 const toBuy = (order: JobsOrder): Readonly<Record<string, number>> =>
   Object.fromEntries(
@@ -68,11 +18,6 @@ const onHand = async (workbook: MemoryWorkbook, item: string): Promise<readonly 
   standingOf((await book(workbook)).books)
     .onHand.filter((each) => each.item === item)
     .map(({ size, pieces }) => [...size, "x", pieces].join(" "));
-
-/** Changes the number of doors on the schedule. */
-const need = (workbook: MemoryWorkbook, doors: number): void => {
-  workbook.type({ sheet: "List", row: 1, column: 2 }, doors);
-};
 
 const sheetText = (workbook: MemoryWorkbook, name: string): string =>
   JSON.stringify(workbook.snapshot().sheets.find((sheet) => sheet.name === name)?.rows);
