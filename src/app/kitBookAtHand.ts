@@ -8,6 +8,7 @@ import { headingsOf } from "../core/estimate/estimate";
 import type { LengthUnit } from "../core/lengths/length";
 import type { LengthStyle } from "../core/lengths/writeLength";
 import { checkItems, type Items } from "../core/pricing/item";
+import { kitBookEditionFindings } from "../tables/kitBookEditions";
 import { kitBookTableFindings } from "../tables/kitBookTable";
 import type { Inputs } from "./inputs";
 import { currencyIn, lengthStyleOf, lengthWriter, type Settings } from "./settings";
@@ -25,6 +26,9 @@ export type KitBookAtHand = {
   readonly show: (length: Inches) => string;
 };
 
+/** What reading the book's sheets may have found. */
+const readingFindings = { ...kitBookTableFindings, ...kitBookEditionFindings };
+
 /** The further headings of the workbook's schedules are fields of the book. */
 export function kitBookAtHand(inputs: Inputs, settings: Settings): KitBookAtHand {
   const { book, findings } = compileKitBook(inputs.kitBook, headingsOf(inputs.schedules));
@@ -34,7 +38,7 @@ export function kitBookAtHand(inputs: Inputs, settings: Settings): KitBookAtHand
     isStarter: !inputs.hasOwnKitBook,
     items: checkItems(inputs.items, currencyIn(settings)).items,
     findings: [
-      ...inputs.findings.filter(({ code }) => Object.hasOwn(kitBookTableFindings, code)),
+      ...inputs.findings.filter(({ code }) => Object.hasOwn(readingFindings, code)),
       ...findings,
     ],
     unit: settings.unit,

@@ -7,12 +7,11 @@ import type { KitBookAtHand } from "../../app/kitBookAtHand";
 import type { Finding } from "../../core/base/finding";
 import { connectionFindings, joinedWords } from "../../core/bookcheck/connectionFindings";
 import type { BookConnection } from "../../core/bookcheck/connections";
-import { foldFindings } from "../mend/foldFindings";
-import { FoldedFinding } from "../mend/FoldedFinding";
 import { Disclosure } from "../parts/Disclosure";
 import { useSharedStyles } from "../parts/parts.styles";
 import { counted } from "../parts/quantities";
 import { useBookStyles } from "./book.styles";
+import { Folds } from "./Folds";
 import { MoreList } from "./MoreList";
 import { RowPlace } from "./RowPlace";
 import { useSteps } from "./useSteps";
@@ -79,11 +78,7 @@ function Group({ title, findings }: GroupProps) {
     >
       {() => (
         <div className={shared.stack}>
-          {foldFindings(findings).map(({ level, folds }) => (
-            <MoreList key={level} items={folds}>
-              {(fold) => <FoldedFinding key={fold.message} level={level} fold={fold} />}
-            </MoreList>
-          ))}
+          <Folds findings={findings} />
         </div>
       )}
     </Disclosure>

@@ -2,12 +2,11 @@
 import { Button } from "@fluentui/react-components";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import type { KitBookAtHand } from "../../app/kitBookAtHand";
-import { foldFindings } from "../mend/foldFindings";
-import { FoldedFinding } from "../mend/FoldedFinding";
+import { Disclosure } from "../parts/Disclosure";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";
 import { useAdding } from "../setUp/useAdding";
-import { MoreList } from "./MoreList";
+import { Folds } from "./Folds";
 
 export type WhichBookProps = { readonly takeOff: WorkbookTakeOff; readonly hand: KitBookAtHand };
 
@@ -15,6 +14,8 @@ export function WhichBook({ takeOff, hand }: WhichBookProps) {
   const shared = useSharedStyles();
   const { isBusy, add } = useAdding();
   const { kitBookEdition } = takeOff.inputs;
+  const faults = hand.findings.filter(({ level }) => level !== "note");
+  const notes = hand.findings.filter(({ level }) => level === "note");
   const edition = kitBookEdition > 1 ? `, edition ${kitBookEdition}` : "";
   return (
     <>
@@ -43,19 +44,20 @@ export function WhichBook({ takeOff, hand }: WhichBookProps) {
       ) : (
         <div>Counted by the workbook’s own kit book{edition}.</div>
       )}
-      {hand.findings.length === 0 ? (
+      {faults.length === 0 ? (
         <Notice level="done" quiet>
           Every row works.
         </Notice>
       ) : (
         <section aria-label="What is wrong with the rows" className={shared.stack}>
           <h3 className={shared.subheading}>What is wrong with the rows</h3>
-          {foldFindings(hand.findings).map(({ level, folds }) => (
-            <MoreList key={level} items={folds}>
-              {(fold) => <FoldedFinding key={fold.message} level={level} fold={fold} />}
-            </MoreList>
-          ))}
+          <Folds findings={faults} />
         </section>
+      )}
+      {notes.length === 0 ? null : (
+        <Disclosure label={<span>Good to know ({notes.length})</span>}>
+          {() => <Folds findings={notes} />}
+        </Disclosure>
       )}
     </>
   );
