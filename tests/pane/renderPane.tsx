@@ -7,8 +7,14 @@ import { planHere } from "../../src/main/planning/planHere";
 import { Pane, type PaneProps } from "../../src/pane/Pane";
 import type { Workbook } from "../../src/workbook/workbook";
 
+/** Nothing is laid out here, so nothing changes its size. */
+class StillObserver {
+  readonly observe = (): void => undefined;
+  readonly disconnect = (): void => undefined;
+}
+
 // The browser that tests run in has none of its own.
-Object.assign(globalThis, { MessageChannel });
+Object.assign(globalThis, { MessageChannel, ResizeObserver: StillObserver });
 configure({
   // A busy machine is no fault of the pane.
   asyncUtilTimeout: 20_000,

@@ -1,5 +1,5 @@
 /** The counts of a job put back together by opening: the very counts that its lines add up. */
-import type { Inches } from "../base/units";
+import { pieces, type Inches } from "../base/units";
 import type { Opening } from "../openings/opening";
 import { stepOf } from "../takeoff/explain";
 import { countsIn, openingAt, type Count, type Take } from "../takeoff/take";
@@ -45,6 +45,32 @@ export function openingCounts({ openings, lines }: JobTakeOff): readonly Opening
     if (draft === undefined) return [];
     return [{ opening, ...draft, pieces: draft.pieces.sort(byBookRow) }];
   });
+}
+
+/**
+ * The counts of one opening, without those of the others; `null` where it needs no part or was not
+ * counted.
+ */
+export function countsOfOpening(
+  { lines }: Pick<JobTakeOff, "lines">,
+  opening: Opening,
+): OpeningCounts | null {
+  const rowIn = new Map<Take, number>();
+  const counted: CountedPiece[] = [];
+  let at: Pick<OpeningCounts, "take" | "row"> | null = null;
+  for (const { item, size, counts } of lines) {
+    for (const { take, part, rows, each } of counts) {
+      const row = rowIn.get(take) ?? take.openings.indexOf(opening);
+      rowIn.set(take, row);
+      const index = row < 0 ? -1 : rows.indexOf(row);
+      if (index < 0) continue;
+      at ??= { take, row };
+      const of = pieces(typeof each === "number" ? each : (each[index] ?? 0));
+      const count: Count = { take, row, part, each: of };
+      counted.push({ count, item, size, step: stepOf(count) });
+    }
+  }
+  return at === null ? null : { opening, ...at, pieces: counted.sort(byBookRow) };
 }
 
 const byBookRow = (one: CountedPiece, other: CountedPiece): number =>

@@ -24,8 +24,8 @@ export type Frame = {
 /** For a sheet of paper or a wide screen. */
 export const paperFrame: Frame = { width: 560, height: 205, letters: 8 };
 
-/** For a narrow pane. */
-export const paneFrame: Frame = { width: 320, height: 260, letters: 8 };
+/** For a pane at its narrowest, in CSS pixels. */
+export const paneFrame: Frame = { width: 294, height: 250, letters: 12 };
 
 /** The picture, as large as the frame allows; lengths are written with `show`. */
 export function elevationPicture(

@@ -4,6 +4,7 @@ import { SearchRegular } from "@fluentui/react-icons/svg/search";
 import { useDeferredValue, useMemo, useState } from "react";
 import { lengthStyleOf } from "../../app/settings";
 import type { JobEstimate } from "../../core/estimate/estimate";
+import type { Opening } from "../../core/openings/opening";
 import { writeSize } from "../../core/lengths/writeLength";
 import { pieceKey } from "../../core/takeoff/partColumn";
 import { useSharedStyles } from "../parts/parts.styles";
@@ -11,6 +12,7 @@ import { usePane } from "../state/paneContext";
 import { BackButton } from "./BackButton";
 import { Figures } from "./Figures";
 import { LineRow } from "./LineRow";
+import { OpeningList } from "./OpeningList";
 import { searchLines } from "./searchLines";
 import { Uncounted } from "./Uncounted";
 import { useFocusOnAppear } from "../parts/useFocusOnAppear";
@@ -24,13 +26,14 @@ const useStyles = makeStyles({
 
 export type JobLinesProps = {
   readonly job: JobEstimate;
-  /** The line whose reasons were left last. */
+  /** The line or the opening that was left last. */
   readonly left: string | null;
   readonly onBack: () => void;
   readonly onOpen: (line: string) => void;
+  readonly onOpening: (opening: Opening) => void;
 };
 
-export function JobLines({ job, left, onBack, onOpen }: JobLinesProps) {
+export function JobLines({ job, left, onBack, onOpen, onOpening }: JobLinesProps) {
   const styles = useStyles();
   const shared = useSharedStyles();
   const { settings } = usePane().state;
@@ -53,6 +56,7 @@ export function JobLines({ job, left, onBack, onOpen }: JobLinesProps) {
         <Figures jobs={[job]} />
       </div>
       <Uncounted job={job} />
+      <OpeningList job={job} left={left} onOpen={onOpening} />
       <Input
         type="search"
         aria-label="Search the lines"

@@ -4,6 +4,7 @@ import { useMemo } from "react";
 import { currencyIn, lengthStyleOf } from "../../app/settings";
 import { writeSize } from "../../core/lengths/writeLength";
 import { moneyText, unitCostText } from "../../core/money/writeMoney";
+import type { Opening } from "../../core/openings/opening";
 import type { MaterialLine } from "../../core/pricing/material";
 import { useSharedStyles } from "../parts/parts.styles";
 import { counted, countText } from "../parts/quantities";
@@ -30,9 +31,10 @@ export type LineReasonsProps = {
   readonly job: string;
   readonly line: MaterialLine;
   readonly onBack: () => void;
+  readonly onOpening: (opening: Opening) => void;
 };
 
-export function LineReasons({ job, line: material, onBack }: LineReasonsProps) {
+export function LineReasons({ job, line: material, onBack, onOpening }: LineReasonsProps) {
   const styles = useStyles();
   const shared = useSharedStyles();
   const { settings } = usePane().state;
@@ -59,6 +61,7 @@ export function LineReasons({ job, line: material, onBack }: LineReasonsProps) {
         <PartReasons
           key={`${group.part.source.number} ${group.counts[0]?.take.type.name ?? ""}`}
           group={group}
+          onOpening={onOpening}
         />
       ))}
     </div>

@@ -1,5 +1,6 @@
 /** One row of the kit book and what it asks of each opening. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
+import type { Opening } from "../../core/openings/opening";
 import { openingAt, type Count } from "../../core/takeoff/take";
 import { formulasOf, quantityOf, type PartFormula } from "../../core/takeoff/explain";
 import { Disclosure } from "../parts/Disclosure";
@@ -42,7 +43,13 @@ const questions: readonly Question[] = [
 const firstOpenings = 20;
 const moreOpenings = 100;
 
-export function PartReasons({ group: { part, counts, quantity } }: { readonly group: PartGroup }) {
+export type PartReasonsProps = {
+  readonly group: PartGroup;
+  readonly onOpening: (opening: Opening) => void;
+};
+
+export function PartReasons({ group, onOpening }: PartReasonsProps) {
+  const { part, counts, quantity } = group;
   const styles = useStyles();
   const shared = useSharedStyles();
   const { shown, left, showMore } = useMore(counts, firstOpenings, moreOpenings);
@@ -70,7 +77,7 @@ export function PartReasons({ group: { part, counts, quantity } }: { readonly gr
             key={`${openingAt(count.take, count.row).place.sheet} ${openingAt(count.take, count.row).place.row}`}
           >
             <Disclosure label={<OpeningLabel count={count} />}>
-              {() => <CountDetail count={count} />}
+              {() => <CountDetail count={count} onOpening={onOpening} />}
             </Disclosure>
           </li>
         ))}

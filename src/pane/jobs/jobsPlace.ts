@@ -1,17 +1,19 @@
-/** Where a person is among the jobs: at all of them, at the lines of one, at the reasons of a line. */
+/** Where a person is among the jobs: at all of them, at the lines of one, at a line's reasons, at an opening. */
 
 export type JobsPlace = {
   /** The `jobKey` of the job whose lines are shown; `null` for all jobs. */
   readonly job: string | null;
   /** The `pieceKey` of the line whose reasons are shown; `null` for all lines. */
   readonly line: string | null;
+  /** The key (`openingKeys`) of the opening that is shown, over its job or over a line. */
+  readonly opening: string | null;
   /** What was left last, for the focus to return to. */
   readonly left: string | null;
 };
 
-export const allJobs: JobsPlace = { job: null, line: null, left: null };
+export const allJobs: JobsPlace = { job: null, line: null, opening: null, left: null };
 
-export const openJob = (job: string): JobsPlace => ({ job, line: null, left: null });
+export const openJob = (job: string): JobsPlace => ({ ...allJobs, job });
 
 export const openLine = (place: JobsPlace, line: string): JobsPlace => ({
   ...place,
@@ -19,6 +21,15 @@ export const openLine = (place: JobsPlace, line: string): JobsPlace => ({
   left: null,
 });
 
+export const openOpening = (place: JobsPlace, opening: string): JobsPlace => ({
+  ...place,
+  opening,
+  left: null,
+});
+
 /** One step out again. */
-export const back = ({ job, line }: JobsPlace): JobsPlace =>
-  line === null ? { ...allJobs, left: job } : { job, line: null, left: line };
+export function back({ job, line, opening }: JobsPlace): JobsPlace {
+  if (opening !== null) return { job, line, opening: null, left: opening };
+  if (line !== null) return { job, line: null, opening: null, left: line };
+  return { ...allJobs, left: job };
+}

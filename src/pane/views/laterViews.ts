@@ -14,6 +14,10 @@ const loadSetUp = async () =>
   (await import(/* webpackChunkName: "views" */ "../setUp/SetUpView")).SetUpView;
 const loadFirstRun = async () =>
   (await import(/* webpackChunkName: "views" */ "../start/FirstRun")).FirstRun;
+const loadSelected = async () =>
+  (await import(/* webpackChunkName: "views" */ "../jobs/SelectedOpening")).SelectedOpening;
+const loadOpening = async () =>
+  (await import(/* webpackChunkName: "opening" */ "../opening/OpeningView")).OpeningView;
 const loadOrder = async () =>
   (await import(/* webpackChunkName: "order" */ "../order/OrderView")).OrderView;
 const loadMargins = async () =>
@@ -28,6 +32,8 @@ export const LineReasons = later(loadReasons);
 export const SheetsView = later(loadSheets);
 export const SetUpView = later(loadSetUp);
 export const FirstRun = later(loadFirstRun);
+export const SelectedOpening = later(loadSelected);
+export const OpeningView = later(loadOpening);
 export const OrderView = later(loadOrder);
 export const MarginsView = later(loadMargins);
 export const ChangesView = later(loadChanges);

@@ -2,6 +2,7 @@ import { describe, expect, test } from "@jest/globals";
 import fc from "fast-check";
 import { bagCopies, packJob, type JobBags } from "../../../src/core/bags/bags";
 import { isBigPart } from "../../../src/core/bags/bigParts";
+import { countsOfOpening, openingCounts } from "../../../src/core/bags/openingCounts";
 import { openingNotes, openingWords } from "../../../src/core/bags/openingNotes";
 import { inches } from "../../../src/core/base/units";
 import type { Estimate } from "../../../src/core/estimate/estimate";
@@ -187,4 +188,18 @@ describe("what the crew reads about an opening", () => {
   ])("a piece of %j goes beside its bag: %s", (size, isBig) => {
     expect(isBigPart(size.map(inches))).toBe(isBig);
   });
+});
+
+test("the counts of one opening are those that it has among all", () => {
+  fc.assert(
+    fc.property(anyOpenings, (given) => {
+      for (const { takeOff } of estimateRows(rowsOf(given)).jobs) {
+        const all = new Map(openingCounts(takeOff).map((each) => [each.opening, each]));
+        for (const opening of takeOff.openings) {
+          expect(countsOfOpening(takeOff, opening)).toEqual(all.get(opening) ?? null);
+        }
+      }
+    }),
+    { numRuns: 20 },
+  );
 });

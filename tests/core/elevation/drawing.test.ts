@@ -1,6 +1,5 @@
 import { describe, expect, test } from "@jest/globals";
 import fc from "fast-check";
-import { parseXml, type XmlElement } from "../../../src/adapters/xlsx/xml";
 import { drawElevation } from "../../../src/core/elevation/drawElevation";
 import type { Elevation, Shape } from "../../../src/core/elevation/elevation";
 import {
@@ -8,7 +7,6 @@ import {
   paneFrame,
   paperFrame,
 } from "../../../src/core/elevation/elevationPicture";
-import { elevationSvg } from "../../../src/core/elevation/elevationSvg";
 import { elevationWords } from "../../../src/core/elevation/elevationWords";
 import { readHand } from "../../../src/core/elevation/hand";
 import { mirrored } from "../../../src/core/elevation/mirror";
@@ -169,42 +167,8 @@ describe("the hand", () => {
   });
 });
 
-describe("as SVG", () => {
-  const all = (element: XmlElement): readonly XmlElement[] => [
-    element,
-    ...element.children.flatMap(all),
-  ];
-
-  test("it is well formed, has a title and a description, and a group for each place", () => {
-    const elevation = drawn("Sliding door", "9' x 8' on 9'");
-    const root = parseXml(elevationSvg(elevation, showLength));
-    expect(root).toMatchObject({ name: "svg", attributes: { role: "img" } });
-    expect(root.children[0]).toMatchObject({
-      name: "title",
-      text: "Elevation of A-1: Sliding door",
-    });
-    expect(root.children[1]?.text).toContain("2 panels, 1 jamb, 2 track sections, 3 track plates");
-    const groups = all(root).flatMap(({ attributes }) => attributes["data-place"] ?? []);
-    expect(new Set(groups)).toEqual(new Set(elevation.places.map(({ id }) => id)));
-  });
-
-  test("it has no script, no style and no colour of its own", () => {
-    const svg = elevationSvg(drawn("Sliding door", "9' x 8' on 9'"), showLength);
-    expect(svg).not.toMatch(/<script|style=|\son\w+=|#[0-9a-f]{3,6}\b|href/i);
-    expect(svg).toContain(`stroke="currentColor"`);
-  });
-
-  test("a mark that looks like markup stays text", () => {
-    const hostile = `"><script>alert(1)</script>&\u0000\ud800`;
-    const elevation = { ...drawn("Sliding door", "9' x 8' on 9'"), mark: hostile };
-    const svg = elevationSvg(elevation, showLength);
-    expect(svg).not.toContain("<script");
-    expect(parseXml(svg).children[0]?.text).toContain(`"><script>alert(1)</script>&`);
-  });
-
-  test("words are estimated wider for wider letters, and never as nothing", () => {
-    expect(textWidth("iii", 10)).toBeLessThan(textWidth("WWW", 10));
-    expect(textWidth("木", 10)).toBe(10);
-    expect(textWidth("A", 10, true)).toBeGreaterThan(textWidth("A", 10));
-  });
+test("words are estimated wider for wider letters, and never as nothing", () => {
+  expect(textWidth("iii", 10)).toBeLessThan(textWidth("WWW", 10));
+  expect(textWidth("木", 10)).toBe(10);
+  expect(textWidth("A", 10, true)).toBeGreaterThan(textWidth("A", 10));
 });

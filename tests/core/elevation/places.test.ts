@@ -4,7 +4,7 @@ import { cellText } from "../../../src/core/base/cell";
 import { packJob, type PackedOpening } from "../../../src/core/bags/bags";
 import { drawElevation } from "../../../src/core/elevation/drawElevation";
 import type { Elevation } from "../../../src/core/elevation/elevation";
-import { placesOf } from "../../../src/core/elevation/elevationSvg";
+import { placesOf } from "../../../src/core/elevation/placesOf";
 import { kindOfItem, type PartKind } from "../../../src/core/elevation/partKinds";
 import { starterKitBook } from "../../../src/core/kitbook/starter/starterKitBook";
 import { pieceKey } from "../../../src/core/takeoff/partColumn";
