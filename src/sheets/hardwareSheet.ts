@@ -55,6 +55,8 @@ export function hardwareSheet(wish: HardwareWish): Drawing {
     print: printSetup({
       orientation: "landscape",
       headingRow: heading,
+      // The names of the rows, in the last column, are for us and would come out clipped.
+      columns: width - 1,
       breaksBefore: breaks,
       subject,
       title: "Hardware",

@@ -5,6 +5,8 @@ export type PrintWish = {
   readonly orientation?: PrintSetup["orientation"];
   /** The row repeated on top of each page: the heading row. */
   readonly headingRow: number;
+  /** So many columns from the first on are printed; all where absent. */
+  readonly columns?: number;
   readonly breaksBefore?: readonly number[];
   /** On the left of the header, such as the job. */
   readonly subject: string;
@@ -18,6 +20,7 @@ export type PrintWish = {
 export const printSetup = (wish: PrintWish): PrintSetup => ({
   orientation: wish.orientation ?? "portrait",
   titleRows: { first: wish.headingRow, last: wish.headingRow },
+  ...(wish.columns === undefined ? {} : { columns: { first: 0, last: wish.columns - 1 } }),
   fitToOnePageWide: true,
   breaksBefore: wish.breaksBefore ?? [],
   header: `${oneLine(wish.subject)}\t\t${oneLine(wish.title)}`,

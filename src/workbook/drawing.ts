@@ -136,6 +136,8 @@ export type PrintSetup = {
   readonly orientation: "portrait" | "landscape";
   /** The rows repeated on top of each page, from zero; absent for none. */
   readonly titleRows?: { readonly first: number; readonly last: number };
+  /** The columns that are printed, from zero; all where absent. */
+  readonly columns?: { readonly first: number; readonly last: number };
   readonly fitToOnePageWide: boolean;
   /** The host's own paper where absent. */
   readonly paper?: Paper;

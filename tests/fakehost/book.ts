@@ -41,6 +41,7 @@ export type FakeSheet = {
   readonly headers: Record<string, unknown>;
   readonly looks: Record<string, unknown>;
   titleRows: Area | null;
+  printArea: Area | null;
   breaks: number[];
   readonly notes: Map<number, string>;
   readonly comments: Map<number, string>;
@@ -119,6 +120,7 @@ const newSheet = (id: string, name: string): FakeSheet => ({
   headers: {},
   looks: { showGridlines: true, tabColor: "" },
   titleRows: null,
+  printArea: null,
   breaks: [],
   notes: new Map(),
   comments: new Map(),

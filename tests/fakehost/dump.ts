@@ -25,6 +25,7 @@ export const dump = (book: FakeBook): unknown => ({
     page: sheet.page,
     headers: sheet.headers,
     titleRows: sheet.titleRows,
+    printArea: sheet.printArea,
     breaks: sheet.breaks,
     tables: book.tables
       .filter((table) => table.sheet === sheet)

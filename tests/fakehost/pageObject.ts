@@ -35,6 +35,10 @@ export function pageLayoutObject({ book }: World, sheet: FakeSheet): HostObject 
         }),
     },
     call: {
+      setPrintArea: (area) => {
+        printer();
+        sheet.printArea = rangeArgument(sheet, area).area;
+      },
       setPrintTitleRows: (rows) => {
         printer();
         sheet.titleRows = rows === "" ? null : rangeArgument(sheet, rows).area;

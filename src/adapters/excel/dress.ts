@@ -1,4 +1,5 @@
 /** What a sheet has besides its cells: widths, heights, frozen rows, print set-up. */
+import { columnName } from "../../core/base/cell";
 import type { Drawing, PrintSetup } from "../../workbook/drawing";
 import { printCodes } from "../../workbook/printText";
 import { addressLists, runsByKey } from "./runs";
@@ -77,6 +78,10 @@ export function putPrint(sheet: Excel.Worksheet, print: PrintSetup): void {
   if (print.titleRows !== undefined) {
     const { first, last } = print.titleRows;
     pageLayout.setPrintTitleRows(`$${first + 1}:$${last + 1}`);
+  }
+  if (print.columns !== undefined) {
+    const { first, last } = print.columns;
+    pageLayout.setPrintArea(`$${columnName(first)}:$${columnName(last)}`);
   }
   if (print.paper !== undefined) pageLayout.paperSize = print.paper === "a4" ? "A4" : "Letter";
   if (print.margins !== undefined) {

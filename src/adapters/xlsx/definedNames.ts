@@ -1,5 +1,6 @@
 /** The defined names of a file: those of our sheets, and those of a person that must follow them. */
-import { sheetReference } from "../../core/base/cell";
+import { columnName, sheetReference } from "../../core/base/cell";
+import type { PrintSetup } from "../../workbook/drawing";
 import {
   isStampName,
   readStamp,
@@ -10,7 +11,7 @@ import {
 import { sameSheetName } from "../../workbook/sheetNames";
 import { editWorkbookPart, inserted } from "./editWorkbookPart";
 import { formulaForFile } from "./fileFormula";
-import { printTitlesName } from "./readWorkbook";
+import { printAreaName, printTitlesName } from "./readWorkbook";
 import type { NameEntry } from "./workbookPart";
 import { append, childNamed, escapeXml, type Splice, type XmlElement } from "./xml";
 
@@ -19,12 +20,12 @@ export type SheetNames = {
   readonly position: number;
   readonly name: string;
   readonly stamp: Omit<SheetStamp, "sheet"> | null;
-  readonly titleRows: { readonly first: number; readonly last: number } | null;
+  readonly print: Pick<PrintSetup, "titleRows" | "columns"> | null;
 };
 
-/** Sets the sheet's stamp and print titles, in place of its old ones. */
+/** Sets the sheet's stamp, print titles and printed columns, in place of its old ones. */
 export function setSheetNames(parts: Map<string, Uint8Array>, wanted: SheetNames): void {
-  const { position, name, stamp, titleRows } = wanted;
+  const { position, name, stamp, print } = wanted;
   editWorkbookPart(parts, ({ names, root, source }) => {
     const old = names.filter(
       (each) =>
@@ -33,10 +34,17 @@ export function setSheetNames(parts: Map<string, Uint8Array>, wanted: SheetNames
     const list = childNamed(root, "definedNames");
     const prefix = root.prefix;
     const added: string[] = [];
-    if (titleRows !== null) {
-      const { first, last } = titleRows;
-      const rows = `${sheetReference(name)}!$${first + 1}:$${last + 1}`;
-      added.push(nameXml(prefix, printTitlesName, rows, ` localSheetId="${position}"`));
+    const own = (what: string, range: string): void => {
+      const formula = `${sheetReference(name)}!${range}`;
+      added.push(nameXml(prefix, what, formula, ` localSheetId="${position}"`));
+    };
+    if (print?.columns !== undefined) {
+      const { first, last } = print.columns;
+      own(printAreaName, `$${columnName(first)}:$${columnName(last)}`);
+    }
+    if (print?.titleRows !== undefined) {
+      const { first, last } = print.titleRows;
+      own(printTitlesName, `$${first + 1}:$${last + 1}`);
     }
     if (stamp !== null) {
       const taken = new Set(names.map((each) => each.name.toLowerCase()));

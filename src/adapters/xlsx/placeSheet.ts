@@ -90,7 +90,7 @@ const nameParts = (
     position,
     name,
     stamp: mark === null || written === null ? null : { mark, written },
-    titleRows: print?.titleRows ?? null,
+    print,
   });
 
 function positionOf(parts: Parts, name: string): number {

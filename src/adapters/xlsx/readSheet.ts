@@ -1,4 +1,5 @@
 /** One worksheet as a snapshot, and what of it a snapshot cannot hold. */
+import { columnIndex } from "../../core/base/cell";
 import type { DrawnTable, PrintSetup } from "../../workbook/drawing";
 import { printTextOf } from "../../workbook/printText";
 import type { SheetStamp } from "../../workbook/sheetStamp";
@@ -28,13 +29,15 @@ export type SheetAround = {
   readonly stamp: SheetStamp | null;
   /** The formula of its print titles, or the empty text. */
   readonly printTitles: string;
+  /** The formula of what is printed of it, or the empty text. */
+  readonly printArea: string;
 };
 
 /** Reads the worksheet at its path. @throws DamagedFile */
 export function readSheet(
   parts: Parts,
   entry: SheetEntry,
-  { stamp, printTitles }: SheetAround,
+  { stamp, ...printed }: SheetAround,
   context: CellContext,
 ): ReadSheet {
   const { before, sheetData, after } = cutSheet(neededText(parts, entry.path));
@@ -65,7 +68,7 @@ export function readSheet(
       tables: tablesOf(parts, linked),
       choices,
       ...(pictures.length === 0 ? {} : { pictures }),
-      print: readPrint(root, printTitles),
+      print: readPrint(root, printed),
     },
     linkedChoices,
     leftOut: [
@@ -147,11 +150,17 @@ function frozenPanes(root: XmlElement): Pick<SheetSnapshot, "frozenRows" | "froz
   return { frozenRows: Number(ySplit), frozenColumns: Number(xSplit) };
 }
 
-function readPrint(root: XmlElement, printTitles: string): PrintSetup | null {
+function readPrint(
+  root: XmlElement,
+  { printTitles, printArea }: Omit<SheetAround, "stamp">,
+): PrintSetup | null {
   const page = childNamed(root, "pageSetup");
   const texts = childNamed(root, "headerFooter");
   const rows = /\$(\d+):\$(\d+)(?=,|$)/.exec(printTitles);
-  if (page === undefined && texts === undefined && rows === null) return null;
+  // Whole columns; some programs write them with their first and last rows.
+  const columns = /!\$([A-Z]+)(?:\$1)?:\$([A-Z]+)(?:\$1048576)?$/.exec(printArea);
+  const isSet = [page, texts].some((each) => each !== undefined);
+  if (!isSet && rows === null && columns === null) return null;
   const { orientation, fitToWidth = "1", fitToHeight = "1" } = page?.attributes ?? {};
   const isFitted = isOn(
     childNamed(childNamed(root, "sheetPr"), "pageSetUpPr")?.attributes["fitToPage"],
@@ -161,6 +170,9 @@ function readPrint(root: XmlElement, printTitles: string): PrintSetup | null {
     ...(rows === null
       ? {}
       : { titleRows: { first: Number(rows[1]) - 1, last: Number(rows[2]) - 1 } }),
+    ...(columns === null
+      ? {}
+      : { columns: { first: columnIndex(columns[1] ?? ""), last: columnIndex(columns[2] ?? "") } }),
     fitToOnePageWide: isFitted && fitToWidth === "1" && fitToHeight === "0",
     ...readPaper(root),
     breaksBefore: childrenNamed(childNamed(root, "rowBreaks"), "brk").map(({ attributes }) =>

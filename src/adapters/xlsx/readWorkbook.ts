@@ -43,11 +43,12 @@ export function fileReader(parts: Parts): FileReader {
   const stamps = workbook.names
     .filter(({ name, sheet }) => sheet === null && isStampName(name))
     .flatMap(({ formula }) => readStamp(formula) ?? []);
+  const ownName = (position: number, wanted: string): string =>
+    workbook.names.find(({ sheet, name }) => sheet === position && name === wanted)?.formula ?? "";
   const around = (position: number, { name }: SheetEntry): SheetAround => ({
     stamp: stamps.find((stamp) => sameSheetName(stamp.sheet, name)) ?? null,
-    printTitles:
-      workbook.names.find((each) => each.sheet === position && each.name === printTitlesName)
-        ?.formula ?? "",
+    printTitles: ownName(position, printTitlesName),
+    printArea: ownName(position, printAreaName),
   });
 
   const read = new Map<number, ReadSheet>();
@@ -139,6 +140,7 @@ export function activeSheetName({ sheets, activeTab }: WorkbookPart): string {
 }
 
 export const printTitlesName = "_xlnm.Print_Titles";
+export const printAreaName = "_xlnm.Print_Area";
 
 const isOfThePerson = ({ name, sheet, isHidden }: WorkbookPart["names"][number]): boolean =>
   sheet === null && !isHidden && !name.startsWith("_xlnm.") && !isStampName(name);

@@ -76,6 +76,7 @@ const full: WorkbookSnapshot = {
       print: {
         orientation: "landscape",
         titleRows: { first: 0, last: 1 },
+        columns: { first: 0, last: 2 },
         fitToOnePageWide: true,
         paper: "a4",
         margins: { top: 0.5, bottom: 0, left: 0.25, right: 0 },

@@ -107,6 +107,7 @@ describe("the sheet", () => {
     print: {
       orientation: "landscape",
       titleRows: { first: 1, last: 2 },
+      columns: { first: 0, last: 1 },
       fitToOnePageWide: true,
       breaksBefore: [4, 9],
       header: "Nuts & bolts\t{page} of {pages}",
@@ -127,6 +128,7 @@ describe("the sheet", () => {
       zoom: { horizontalFitToPages: 1 },
     });
     expect(sheet.titleRows).toMatchObject({ row: 1, rows: 2 });
+    expect(sheet.printArea).toMatchObject({ column: 0, columns: 2, row: 0, rows: 1_048_576 });
     expect(sheet.breaks).toEqual([4, 9]);
     expect(sheet.headers).toMatchObject({ leftHeader: "Nuts && bolts", centerHeader: "&P of &N" });
   });

@@ -60,6 +60,7 @@ const hardware = (rows: readonly (readonly [string, number])[]): Drawing =>
       print: {
         orientation: "landscape",
         titleRows: { first: 1, last: 1 },
+        columns: { first: 0, last: 2 },
         fitToOnePageWide: true,
         breaksBefore: [],
         header: "Job A",

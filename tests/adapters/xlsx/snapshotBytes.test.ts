@@ -73,6 +73,7 @@ const whole: WorkbookSnapshot = {
       print: {
         orientation: "landscape",
         titleRows: { first: 0, last: 1 },
+        columns: { first: 0, last: 27 },
         fitToOnePageWide: true,
         breaksBefore: [3, 5],
         header: "Job A & B\t{date}\tHardware",
