@@ -1,15 +1,19 @@
 /** A drawing as text that a person can read in a difference: a line a row, cells parted by ` | `. */
-import { cellText } from "../../src/core/base/cell";
+import { cellName, cellText } from "../../src/core/base/cell";
 import type { Drawing, DrawnCell } from "../../src/workbook/drawing";
 
-export function drawingText({ name, rows }: Drawing): string {
+export function drawingText({ name, rows, pictures = [] }: Drawing): string {
   const lines = rows.map(({ cells }) =>
     cells
       .map(cellWords)
       .join(" | ")
       .replace(/[ |]+$/, ""),
   );
-  return [`# ${name}`, ...lines, ""].join("\n");
+  const drawn = pictures.map(
+    ({ title, width, height, ...place }) =>
+      `[${cellName(place)}: ${title}, ${Math.round(width)} x ${Math.round(height)} points]`,
+  );
+  return [`# ${name}`, ...lines, ...drawn, ""].join("\n");
 }
 
 function cellWords(cell: DrawnCell | null): string {

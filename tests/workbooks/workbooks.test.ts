@@ -1,7 +1,7 @@
 /**
  * Each example of this folder, taken off, against what is expected of it: `NAME.csv` (or the demo)
  * in, `NAME.expected.txt` out, which is every sheet that would be written
- * (`demo-prices.expected.txt` for the demo's price sheets). To accept a change, run
+ * (`demo-prices.expected.txt` and `demo-packing.expected.txt` for the demo's price and packing sheets). To accept a change, run
  * with ACCEPT=1 and read the difference before it is committed.
  */
 import { readdirSync, readFileSync } from "node:fs";
@@ -13,6 +13,7 @@ import { snapshotParts } from "../../src/adapters/xlsx/snapshotBytes";
 import { demoDrawings } from "../../src/app/demo/demoDrawings";
 import { defaultSettings, type Settings } from "../../src/app/settings";
 import { ownerDrawings } from "../../src/app/ownerDrawings";
+import { packingDrawings } from "../../src/app/packingLists";
 import { priceDrawings, priceWorkbook } from "../../src/app/priceWorkbook";
 import { takeOffWorkbook } from "../../src/app/takeOffWorkbook";
 import { workbookLoads } from "../../src/app/workbookLoads";
@@ -48,6 +49,13 @@ const demo = (): Workbook =>
 
 test("the demo gives the sheets expected of it", async () => {
   check("demo", await sheetsOf(demo(), defaultSettings));
+});
+
+test("the demo gives the packing lists, labels and loading lists expected of it", async () => {
+  const takeOff = await takeOffWorkbook(demo(), defaultSettings);
+  if (!takeOff.ok) throw new Error(takeOff.error.message);
+  const drawings = packingDrawings(takeOff.value, defaultSettings);
+  check("demo-packing", drawings.map(drawingText).join("\n"));
 });
 
 test("the demo gives the price sheets expected of it", async () => {
