@@ -78,7 +78,6 @@ export const hardwareColumns: readonly HardwareColumn[] = [
   column("weightEach", "Weight (lb per unit)", 10, { numbers: true }),
   column("weight", "Weight (lb)", 11, { numbers: true }),
   column("line", "Line", 12, {
-    numbers: true,
     note: "Cribsheet knows the row by this: job, item and exact size in inches. Leave it as it is.",
   }),
 ];

@@ -30,7 +30,7 @@ export const cellsRow = ({ columns }: HardwareLayout, cells: CellsByColumn): Dra
 
 /** A row of one look that is no line: a title, a subtotal. */
 export function band(layout: HardwareLayout, look: Look, cells: CellsByColumn): DrawnRow {
-  const marked = { ...cells, line: text(bandMark, { align: "right" }) };
+  const marked = { ...cells, line: text(bandMark) };
   const { cells: drawn } = cellsRow(layout, marked);
   return bandRow(
     look,

@@ -16,9 +16,11 @@ import { exactKey, lookUp, rounded } from "./reference";
 export const textInput = (words: string, dress: Dress = {}): DrawnCell =>
   text(words, { look: "input", format: "text", input: true, ...dress });
 
-/** The name of a row, in the column at the end. */
-export const nameCell = (name: RowName): DrawnCell =>
-  text(writeRowName(name), { look: "muted", align: "right" });
+/**
+ * The name of a row, in the column at the end. It starts at the left, so that a long one runs out of
+ * what is printed and not into it.
+ */
+export const nameCell = (name: RowName): DrawnCell => text(writeRowName(name), { look: "muted" });
 
 /** One line of `job` that is counted, in row `row` (from zero) of the sheet. */
 export function lineRow(
