@@ -54,6 +54,11 @@ export type WrittenSheet = {
   readonly was: "new" | "replaced";
   /** Where the old sheet went, when a person had typed into it: kept whole under this name. */
   readonly keptAs: string | null;
+  /**
+   * What became of its pictures where they are not seen: `kept` for the file that is saved, or
+   * `words` in their place. Absent where they are drawn, and for a sheet without pictures.
+   */
+  readonly pictures?: "kept" | "words";
 };
 
 export type WriteOptions = {

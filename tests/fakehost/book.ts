@@ -45,6 +45,7 @@ export type FakeSheet = {
   breaks: number[];
   readonly notes: Map<number, string>;
   readonly comments: Map<number, string>;
+  shapes: { readonly id: string; readonly name: string }[];
 };
 
 export type FakeTable = {
@@ -124,6 +125,7 @@ const newSheet = (id: string, name: string): FakeSheet => ({
   breaks: [],
   notes: new Map(),
   comments: new Map(),
+  shapes: [],
 });
 
 export const blankCell = (): FakeCell => ({

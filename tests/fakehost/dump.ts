@@ -17,6 +17,7 @@ export const dump = (book: FakeBook): unknown => ({
     ),
     notes: [...sheet.notes].map(([key, text]) => [at(key), text]),
     comments: [...sheet.comments].map(([key, text]) => [at(key), text]),
+    shapes: sheet.shapes.map(({ name }) => name),
     merges: sheet.merges.map(areaAddress).sort(),
     widths: [...sheet.columnWidths],
     heights: [...sheet.rowHeights].sort(([one], [other]) => one - other),

@@ -26,6 +26,7 @@ import {
 } from "./hostObject";
 import { namesObject } from "./nameObject";
 import { breaksObject, pageLayoutObject } from "./pageObject";
+import { shapesObject } from "./shapeObject";
 import { areasObject, rangeArgument, rangeObject } from "./rangeObject";
 import { tablesObject } from "./tableObject";
 import { tell, type EventKind, type World } from "./world";
@@ -71,6 +72,7 @@ export function sheetObject(world: World, sheet: FakeSheet): HostObject {
       names: () => namesObject(world, sheet),
       comments: () => commentsObject(sheet),
       notes: () => notesObject(sheet),
+      shapes: () => shapesObject(sheet),
       pageLayout: () => pageLayoutObject(world, sheet),
       horizontalPageBreaks: () => breaksObject(sheet),
       protection: () =>

@@ -79,6 +79,8 @@ export function writeSteps(
   const written = plan.value.map(({ drawing, ...rest }): WrittenSheet => ({
     ...rest,
     mark: drawing.mark,
+    // The grid has nothing to draw lines with, and keeps them for the file.
+    ...((drawing.pictures ?? []).length === 0 ? {} : { pictures: "kept" }),
   }));
   return ok({ steps, written });
 }

@@ -3,6 +3,7 @@
  * ones get their widths and page set-up. Can be done again from the journal at any time.
  */
 import { keptSheetName } from "../../workbook/sheetNames";
+import { pictureName } from "../../workbook/pictureWords";
 import { isStampName } from "../../workbook/sheetStamp";
 import { areaOf, loadArea, loadBands } from "./bands";
 import { clearLayout, putLayout, putPrint, settingsIn } from "./dress";
@@ -23,7 +24,7 @@ export async function finish(
 ): Promise<Kept> {
   const { worksheets } = context.workbook;
   const overview = await readOverview(context);
-  const touched = await touchedSheets(context, journal, overview);
+  const { touched, stalePictures } = await lookAtOld(context, journal, overview);
   const kept = new Map<string, string>();
   const taken = [...overview.ids.keys()];
   for (const { name } of touched) {
@@ -43,6 +44,11 @@ export async function finish(
       putLayout(worksheet, sheet.dress);
     }
     if (withPrint) putPrint(worksheet, sheet.dress.print);
+  }
+  // What a file brought along shows the old counts: here words stand in the place of pictures.
+  for (const picture of stalePictures) {
+    await box.room(settingBytes);
+    picture.delete();
   }
   const inOrder = [...touched].sort((one, other) => one.position - other.position);
   for (const [before, { name, old, position, scopedNames }] of inOrder.entries()) {
@@ -79,12 +85,18 @@ type Touched = {
   readonly scopedNames: readonly string[];
 };
 
-/** Old sheets that are not what we wrote: a person typed or commented there. */
-async function touchedSheets(
+type OldSheets = {
+  /** Those that are not what we wrote: a person typed or commented there. */
+  readonly touched: readonly Touched[];
+  /** Pictures of ours on the sheets that were replaced. */
+  readonly stalePictures: readonly Excel.Shape[];
+};
+
+async function lookAtOld(
   context: Excel.RequestContext,
   journal: Journal,
   overview: Overview,
-): Promise<readonly Touched[]> {
+): Promise<OldSheets> {
   const { worksheets } = context.workbook;
   const asked = journal.sheets.flatMap((sheet) => {
     const id = sheet.old === null ? undefined : overview.ids.get(sheet.old);
@@ -98,31 +110,38 @@ async function touchedSheets(
         worksheet,
         used: loadArea(worksheet.getUsedRange(true)),
         live: worksheets.getItem(live.id).load("position"),
+        shapes: worksheets.getItem(live.id).shapes.load("items/name"),
         names: worksheet.names.load("items/name"),
         comments: hasExcelApi("1.10") ? worksheet.comments.getCount() : null,
         notes: hasExcelApi("1.18") ? worksheet.notes.load("items/content") : null,
       },
     ];
   });
-  if (asked.length === 0) return [];
+  if (asked.length === 0) return { touched: [], stalePictures: [] };
   await context.sync();
   const bands = await loadBands(
     context,
     asked.map(({ used, worksheet }) => ({ ...areaOf(used), sheet: worksheet })),
     loadTyped,
   );
-  return asked.flatMap(({ sheet, old, live, names, comments, notes }, index): Touched[] => {
-    const { writtenBefore, carried } = sheet;
-    const isAsWritten = isSheetAsWritten(bands[index] ?? [], writtenBefore, carried);
-    const others =
-      hasExcelApi("1.18") && notes !== null
-        ? notes.items.filter(({ content }) => !sheet.notes.includes(content))
-        : [];
-    const said = (comments?.value ?? 0) + others.length;
-    if (isAsWritten && said === 0) return [];
-    const scopedNames = names.items
-      .map(({ name }) => name)
-      .filter((name) => isStampName(name) || name === copyMark);
-    return [{ name: sheet.name, old, position: live.position, scopedNames }];
-  });
+  const stalePictures = asked.flatMap(({ shapes }) =>
+    shapes.items.filter(({ name }) => name.startsWith(pictureName)),
+  );
+  const touched = asked.flatMap(
+    ({ sheet, old, live, names, comments, notes }, index): Touched[] => {
+      const { writtenBefore, carried } = sheet;
+      const isAsWritten = isSheetAsWritten(bands[index] ?? [], writtenBefore, carried);
+      const others =
+        hasExcelApi("1.18") && notes !== null
+          ? notes.items.filter(({ content }) => !sheet.notes.includes(content))
+          : [];
+      const said = (comments?.value ?? 0) + others.length;
+      if (isAsWritten && said === 0) return [];
+      const scopedNames = names.items
+        .map(({ name }) => name)
+        .filter((name) => isStampName(name) || name === copyMark);
+      return [{ name: sheet.name, old, position: live.position, scopedNames }];
+    },
+  );
+  return { touched, stalePictures };
 }

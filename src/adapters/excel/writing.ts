@@ -1,6 +1,7 @@
 /** Writes drawings as one act: prepare, swap, finish, and a way back from every point in between. */
 import { err, ok, type Result } from "../../core/base/result";
 import type { Drawing } from "../../workbook/drawing";
+import { withPictureWords } from "../../workbook/pictureWords";
 import { cancelled } from "../../workbook/faults";
 import type { WorkbookFault, WriteOptions, WrittenSheet } from "../../workbook/workbook";
 import { buildSheets, type Prepared } from "./building";
@@ -32,9 +33,10 @@ type Written = Result<readonly WrittenSheet[], WorkbookFault>;
  */
 export async function writeDrawings(
   session: Session,
-  drawings: readonly Drawing[],
+  wanted: readonly Drawing[],
   { onProgress = () => undefined, signal }: WriteOptions = {},
 ): Promise<Written> {
+  const drawings = wanted.map(withPictureWords);
   const isStopped = (): boolean => signal?.aborted === true;
   if (isStopped()) return err(cancelled);
   onProgress(0);
@@ -62,8 +64,15 @@ export async function writeDrawings(
     await settle();
     return built.ok ? err(cancelled) : built;
   }
-  return await swapAndFinish(session, journal, built.value, onProgress);
+  const written = await swapAndFinish(session, journal, built.value, onProgress);
+  return written.ok
+    ? ok(written.value.map((sheet, index) => saysWords(sheet, wanted[index])))
+    : written;
 }
+
+/** With what became of the pictures of the drawing that it was. */
+const saysWords = (sheet: WrittenSheet, drawing: Drawing | undefined): WrittenSheet =>
+  (drawing?.pictures ?? []).length === 0 ? sheet : { ...sheet, pictures: "words" };
 
 async function swapAndFinish(
   session: Session,

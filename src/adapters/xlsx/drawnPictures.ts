@@ -16,6 +16,7 @@ import {
 } from "../../core/base/picture";
 import { textWidth } from "../../core/base/textWidth";
 import type { DrawnPicture } from "../../workbook/drawing";
+import { pictureName } from "../../workbook/pictureWords";
 import { encode, neededText } from "./parts";
 import {
   addRelationship,
@@ -40,7 +41,7 @@ export function putPictures(
   if (old === undefined && pictures.length === 0) return null;
   const target = old?.target ?? freePath(parts, "xl/drawings/drawing", ".xml");
   const source = old === undefined ? emptyDrawing : neededText(parts, target);
-  if (pictures.length === 0 && !source.includes(ourName)) return drawing;
+  if (pictures.length === 0 && !source.includes(pictureName)) return drawing;
   const root = parseXml(source);
   const gone: Splice[] = root.children
     .filter(isOurs)
@@ -57,13 +58,12 @@ export function putPictures(
   return addRelationship(parts, path, "drawing", target);
 }
 
-/** What the names of our groups start with. */
-export const ourName = "Cribsheet picture ";
 const namespaces = `xmlns:xdr="http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing" xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main"`;
 const emptyDrawing = `${xmlStart}<xdr:wsDr ${namespaces}></xdr:wsDr>`;
 
 /** Whether what is anchored is one of our pictures. */
-export const isOurs = (anchor: XmlElement): boolean => nameIn(anchor)?.startsWith(ourName) === true;
+export const isOurs = (anchor: XmlElement): boolean =>
+  nameIn(anchor)?.startsWith(pictureName) === true;
 
 /** The name of the first thing in an anchor. */
 function nameIn(element: XmlElement): string | undefined {
@@ -96,7 +96,7 @@ function anchorXml(picture: DrawnPicture, number: number, firstId: number): stri
     `<xdr:oneCellAnchor ${namespaces}>`,
     `<xdr:from><xdr:col>${column}</xdr:col><xdr:colOff>0</xdr:colOff><xdr:row>${row}</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from>`,
     `<xdr:ext ${extent}/>`,
-    `<xdr:grpSp><xdr:nvGrpSpPr><xdr:cNvPr id="${firstId}" name="${ourName}${number}" descr="${escapeXml(`${title}. ${description}`)}"/><xdr:cNvGrpSpPr/></xdr:nvGrpSpPr>`,
+    `<xdr:grpSp><xdr:nvGrpSpPr><xdr:cNvPr id="${firstId}" name="${pictureName}${number}" descr="${escapeXml(`${title}. ${description}`)}"/><xdr:cNvGrpSpPr/></xdr:nvGrpSpPr>`,
     `<xdr:grpSpPr><a:xfrm><a:off ${zero}/><a:ext ${extent}/><a:chOff ${zero}/><a:chExt ${extent}/></a:xfrm></xdr:grpSpPr>`,
     ...marks.map((mark, index) => markXml(mark, firstId + 1 + idsPerMark * index)),
     "</xdr:grpSp><xdr:clientData/></xdr:oneCellAnchor>",

@@ -12,7 +12,8 @@ import {
   type Stroke,
 } from "../../core/base/picture";
 import type { DrawnPicture } from "../../workbook/drawing";
-import { isOurs, ourName, unitsPerPoint } from "./drawnPictures";
+import { pictureName } from "../../workbook/pictureWords";
+import { isOurs, unitsPerPoint } from "./drawnPictures";
 import { partText, type Parts } from "./parts";
 import { childNamed, childrenNamed, isOn, parseXml, type XmlElement } from "./xml";
 
@@ -26,7 +27,7 @@ export type SheetPictures = {
 export function readPictures(parts: Parts, target: string): SheetPictures {
   const source = partText(parts, target);
   // What somebody else drew is not ours to understand, so it is not even parsed.
-  if (source?.includes(ourName) !== true) return { pictures: [], others: 1 };
+  if (source?.includes(pictureName) !== true) return { pictures: [], others: 1 };
   const anchors = parseXml(source).children.filter(({ name }) => name.endsWith("Anchor"));
   const ours = anchors.filter(isOurs);
   return {
