@@ -1,6 +1,8 @@
 /** @jest-environment jsdom */
 import { afterEach, describe, expect, test } from "@jest/globals";
-import { cleanup, screen, waitFor, within } from "@testing-library/react";
+import { cleanup, fireEvent, screen, waitFor, within } from "@testing-library/react";
+import { readSettings } from "../../src/app/settings";
+import { plainLabelGrid } from "../../src/sheets/labelGrid";
 import { cellText } from "../../src/core/base/cell";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
 import { demoWorkbook } from "../app/typedWorkbook";
@@ -135,5 +137,100 @@ describe("writing the sheets", () => {
     await user.keyboard("{Enter}");
     await screen.findByText("Writing was cancelled. The workbook is as it was.");
     expect(sheetNames(workbook)).toEqual(before);
+  });
+});
+
+describe("what the crew works from", () => {
+  const kind = (name: RegExp) => screen.getByRole("checkbox", { name });
+
+  test("is written beside the hardware sheets, or by itself", async () => {
+    const workbook = await demoWorkbook();
+    const before = sheetNames(workbook);
+    const { user, write } = await openSheets(workbook);
+    await user.click(kind(/^Hardware/));
+    expect(screen.queryByRole("switch", { name: "With costs" })).toBeNull();
+    await user.click(kind(/^Packing lists/));
+    await user.click(kind(/^Loading lists/));
+    await user.click(screen.getByRole("radio", { name: "One sheet for all jobs" }));
+    await write();
+    await screen.findByText(/sheets written/);
+    expect(sheetNames(workbook)).toEqual([...before, "Packing", "Loading"]);
+    const packing = workbook.snapshot().sheets.find(({ name }) => name === "Packing");
+    expect(packing?.pictures?.length).toBeGreaterThan(3);
+  });
+
+  test("is nothing where no kind is chosen", async () => {
+    const { user } = await openSheets(await demoWorkbook());
+    await user.click(kind(/^Hardware/));
+    const button = screen.getByRole("button", { name: /^Write sheets/ });
+    expect(button.getAttribute("aria-disabled")).toBe("true");
+  });
+
+  test("names its own older sheets, and no hardware sheet that it leaves alone", async () => {
+    const { user, write } = await openSheets(await demoWorkbook());
+    await user.click(kind(/^Loading lists/));
+    await write();
+    await screen.findByText(/sheets written/);
+    await user.click(kind(/^Hardware/));
+    await user.click(screen.getByRole("radio", { name: "One sheet for all jobs" }));
+    await write();
+    const older = await screen.findByText(/From an earlier writing/);
+    expect(
+      within(older)
+        .getAllByRole("button")
+        .map((each) => each.textContent),
+    ).toEqual([
+      expect.stringMatching(/^Loading/),
+      expect.stringMatching(/^Loading/),
+      expect.stringMatching(/^Loading/),
+    ]);
+  });
+
+  test("says where pictures are that the spreadsheet does not draw", async () => {
+    const workbook = await demoWorkbook();
+    const { user, write } = await openSheets({
+      ...workbook,
+      write: async (drawings, options) => {
+        const written = await workbook.write(drawings, options);
+        if (!written.ok) return written;
+        const pictures = "kept" as const;
+        return { ok: true, value: written.value.map((sheet) => ({ ...sheet, pictures })) };
+      },
+    });
+    await user.click(kind(/^Packing lists/));
+    await write();
+    await screen.findByText(/They are in the .xlsx that you save, and under Jobs/);
+  });
+
+  test("has labels on paper that is set here and kept in the workbook", async () => {
+    const workbook = await demoWorkbook();
+    const { user } = await openSheets(workbook);
+    expect(screen.queryByRole("button", { name: /^Label paper/ })).toBeNull();
+    await user.click(kind(/^Bag labels/));
+    await user.click(screen.getByRole("button", { name: /^Label paper/ }));
+    const field = (name: string) => screen.getByRole("textbox", { name });
+    const retype = (name: string, text: string) =>
+      fireEvent.change(field(name), { target: { value: text } });
+    retype("Labels across", "3");
+    retype("Labels down", "10");
+    retype("Margin above", "12.7 mm");
+    retype("Gap across", "1/8");
+    const kept = async () => (await readSettings(workbook)).labels;
+    await waitFor(async () =>
+      expect(await kept()).toEqual({
+        ...plainLabelGrid,
+        columns: 3,
+        rows: 10,
+        margins: { ...plainLabelGrid.margins, top: 0.5 },
+        gapAcross: 0.125,
+      }),
+    );
+    retype("Labels down", "99");
+    await screen.findByText(/1 to 30 rows, and not 3 x 99/);
+    expect((await kept()).rows).toBe(10);
+    retype("Labels down", "10");
+    retype("Margin left", "wide");
+    await screen.findByText(/Margin left: type a length, such as 1\/2/);
+    expect((await kept()).margins.left).toBe(0.5);
   });
 });

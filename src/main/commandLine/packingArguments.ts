@@ -1,9 +1,9 @@
 /** The words after `npm run packing --`. */
 import { parseArgs } from "node:util";
+import { readLabelLength } from "../../app/labelLength";
 import { packingKinds, type PackingKind } from "../../app/packingLists";
 import { err, ok, type Result } from "../../core/base/result";
-import { toInches, type LengthUnit } from "../../core/lengths/length";
-import { readLength } from "../../core/lengths/readLength";
+import type { LengthUnit } from "../../core/lengths/length";
 import { labelGridFault, type LabelGrid } from "../../sheets/labelGrid";
 import { papers } from "../../workbook/drawing";
 
@@ -166,7 +166,7 @@ function readGrid(words: GridWords, unit: LengthUnit): Result<Partial<LabelGrid>
   return ok(grid);
 }
 
-/** Inches; a nought needs no unit, and is no length elsewhere. */
+/** Inches. */
 function readLengths(
   text: string,
   unit: LengthUnit,
@@ -174,10 +174,9 @@ function readLengths(
 ): Result<readonly number[], string> {
   const lengths: number[] = [];
   for (const word of text.split(",").map((each) => each.trim())) {
-    const read = /^0+(\.0*)?$/.test(word) ? null : readLength(word, unit);
-    if (read !== null && !read.ok)
-      return err(`${option}: ${word} is not a length, such as 1/2 or 12 mm.`);
-    lengths.push(read === null ? 0 : toInches(read.value.length));
+    const length = readLabelLength(word, unit);
+    if (length === null) return err(`${option}: ${word} is not a length, such as 1/2 or 12 mm.`);
+    lengths.push(length);
   }
   return ok(lengths);
 }

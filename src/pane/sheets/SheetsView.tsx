@@ -1,6 +1,7 @@
-/** Writing the hardware sheets: of which jobs, with or without costs, and what came of it. */
+/** Writing sheets: which kinds, of which jobs, how, and what came of it. */
 import { makeStyles, Radio, RadioGroup, Switch } from "@fluentui/react-components";
 import { useId, useMemo, useState } from "react";
+import { packingKinds } from "../../app/packingLists";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import { jobKey } from "../../core/takeoff/takeOff";
 import { Notice } from "../parts/Notice";
@@ -8,6 +9,8 @@ import { useSharedStyles } from "../parts/parts.styles";
 import { counted } from "../parts/quantities";
 import { usePane } from "../state/paneContext";
 import { JobChoice } from "./JobChoice";
+import { KindChoice, type SheetKind } from "./KindChoice";
+import { LabelPaper } from "./LabelPaper";
 import { Outcome } from "./Outcome";
 import { useChanges } from "./useChanges";
 import { useWriting } from "./useWriting";
@@ -28,6 +31,7 @@ export function SheetsView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
   const { jobs } = takeOff.estimate;
   // What is left out is remembered, so that a job that comes later is in.
   const [leftOut, setLeftOut] = useState<ReadonlySet<string>>(new Set());
+  const [kinds, setKinds] = useState<ReadonlySet<SheetKind>>(new Set(["hardware"]));
   const chosen = useMemo(
     () => jobs.filter(({ job }) => !leftOut.has(jobKey(job))),
     [jobs, leftOut],
@@ -38,6 +42,8 @@ export function SheetsView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
   return (
     <div className={styles.view}>
       <Outcome writing={writing} />
+      <KindChoice kinds={kinds} onKinds={setKinds} />
+      {kinds.has("labels") ? <LabelPaper /> : null}
       <JobChoice jobs={jobs} leftOut={leftOut} onLeaveOut={setLeftOut} />
       <section>
         <h2 id={layoutId} className={shared.subheading}>
@@ -52,11 +58,13 @@ export function SheetsView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
             <Radio value="each" label="A sheet for each job" />
             <Radio value="one" label="One sheet for all jobs" />
           </RadioGroup>
-          <Switch
-            label="With costs"
-            checked={settings.withCosts}
-            onChange={(_, { checked }) => change({ withCosts: checked })}
-          />
+          {kinds.has("hardware") ? (
+            <Switch
+              label="With costs"
+              checked={settings.withCosts}
+              onChange={(_, { checked }) => change({ withCosts: checked })}
+            />
+          ) : null}
         </div>
       </section>
       {uncounted > 0 ? (
@@ -66,10 +74,16 @@ export function SheetsView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
       ) : null}
       <WriteBar
         writing={writing}
-        changes={changes}
+        changes={kinds.has("hardware") ? changes : ""}
         action={`Write sheets for ${chosen.length === jobs.length ? "all jobs" : counted(chosen.length, "job")}`}
-        canWrite={chosen.length > 0 && state.phase === "ready"}
-        onWrite={() => write(takeOff, ({ job }) => !leftOut.has(jobKey(job)))}
+        canWrite={chosen.length > 0 && kinds.size > 0 && state.phase === "ready"}
+        onWrite={() =>
+          write(takeOff, {
+            hardware: kinds.has("hardware"),
+            kinds: packingKinds.filter((kind) => kinds.has(kind)),
+            isIn: ({ job }) => !leftOut.has(jobKey(job)),
+          })
+        }
         onCancel={cancel}
       />
     </div>

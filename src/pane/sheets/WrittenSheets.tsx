@@ -38,6 +38,13 @@ export function WrittenSheets({
           You had typed into “{name}”. That sheet is kept as it was: <SheetLink name={keptAs} />
         </Notice>
       ))}
+      {pictureWords.map(({ pictures, words }) =>
+        sheets.some((sheet) => sheet.pictures === pictures) ? (
+          <Notice key={pictures} level="note" quiet>
+            {words}
+          </Notice>
+        ) : null,
+      )}
       {older.length === 0 ? null : (
         <Notice level="warn" quiet>
           From an earlier writing, and not renewed:{" "}
@@ -52,6 +59,20 @@ export function WrittenSheets({
     </>
   );
 }
+
+/** What is said where a host did not draw the pictures. */
+const pictureWords = [
+  {
+    pictures: "kept",
+    words:
+      "The spreadsheet on this page does not draw the pictures. They are in the .xlsx that you save, and under Jobs.",
+  },
+  {
+    pictures: "words",
+    words:
+      "The spreadsheet did not draw the pictures. Their words stand in their place; the pictures are under Jobs.",
+  },
+] as const;
 
 function SheetLink({ name }: { readonly name: string }) {
   const styles = useStyles();
