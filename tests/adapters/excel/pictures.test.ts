@@ -3,7 +3,8 @@ import { describe, expect, test } from "@jest/globals";
 import type { Drawing, DrawnPicture } from "../../../src/workbook/drawing";
 import { findSheet, type FakeSheet } from "../../fakehost/book";
 import { drawing } from "../../workbook/drawings";
-import { excelRig, lookAt, type ExcelRig } from "./excelRig";
+import { excelRig, type ExcelRig } from "./excelRig";
+import { lookAt } from "./rigBook";
 
 const mark = { kind: "packing", subject: "Job A" };
 const picture: DrawnPicture = {
