@@ -3,8 +3,8 @@
  * price that keeps its target and the discount that loses it follow as live formulas. Below, what
  * moves each job's margin most, by the owner's ranges.
  *
- * The formulas work on each job's cost as a sum of products (`costModel`), unrounded, so they are
- * within a cent for each line of the roll-up of what the price sheet comes to.
+ * The formulas work on each job's cost as a sum of products (`costModel`), unrounded: within a cent for
+ * each line of the roll-up, and where hours or wages are changed, within what a hundredth of an hour costs.
  */
 import { costModel, modelledMargin, type CostModel } from "../core/pricing/costModel";
 import { shareOf, type Percent } from "../core/pricing/percent";

@@ -113,8 +113,32 @@ function checksOf(loads: TrackLoads, capacities: LoadCapacities): readonly LoadC
   ];
 }
 
+/** One finding for all places of a kind that are over: the one furthest over, and how many more. */
+function overFindings(
+  kind: LoadKind,
+  checks: readonly LoadCheck[],
+  about: OpeningName,
+): readonly Finding[] {
+  const over = checks.filter((one) => one.kind === kind && one.verdict === "over");
+  const share = ({ load, capacity }: LoadCheck): number => (load ?? 0) / (capacity ?? 0);
+  const [first, ...more] = [...over].sort((one, other) => share(other) - share(one));
+  if (first === undefined) return [];
+  const { where, unit, load, capacity } = first;
+  const others = more.length === 1 ? "1 more place" : `${more.length} more places`;
+  return [
+    makeFinding(loadFindings, `${kind}-over-capacity`, {
+      ...about,
+      found: `${figureText(load ?? 0, 3)} ${unit}`,
+      values: {
+        where: more.length === 0 ? where : `${where} (and at ${others})`,
+        capacity: `${figureText(capacity ?? 0, 3)} ${unit}`,
+      },
+    }),
+  ];
+}
+
 /**
- * Each load over its capacity is a stop; what was not checked is one note for the opening; a leaf
+ * A kind of load over its capacity is a stop; what was not checked is one note for the opening; a leaf
  * that runs past its last hanger or would tip is a stop. `loads` is `null` where the leaf's weight
  * or the hangers' places are not known: then nothing is checked, and that is said.
  */
@@ -134,15 +158,7 @@ export function checkLoads(
     return { checks: [], verdict: "over", findings: [finding], caution: loadCaution };
   }
   const checks = checksOf(loads, capacities);
-  const findings = checks
-    .filter(({ verdict }) => verdict === "over")
-    .map(({ kind, where, unit, load, capacity }) =>
-      makeFinding(loadFindings, `${kind}-over-capacity`, {
-        ...about,
-        found: `${figureText(load ?? 0, 3)} ${unit}`,
-        values: { where, capacity: `${figureText(capacity ?? 0, 3)} ${unit}` },
-      }),
-    );
+  const findings = loadKinds.flatMap((kind) => overFindings(kind, checks, about));
   if (loads.beyond > 0) {
     const values = { beyond: figureText(loads.beyond, 3) };
     findings.push(makeFinding(loadFindings, "leaf-beyond-last-hanger", { ...about, values }));

@@ -132,14 +132,25 @@ describe("the check against capacities", () => {
     ["track-over-capacity", { track: 100 }, 2],
     ["joint-over-capacity", { joint: 100 }, 1],
     ["deflection-over-capacity", { deflectionOver: 1e6 }, 2],
-  ])("stops with %s", (code, change, times) => {
+  ])("stops once with %s, and says at how many places", (code, change, places) => {
     const checked = checkLoads(loadsOf([leaf], track), { ...enough, ...change }, opening);
     expect(checked.verdict).toBe("over");
-    expect(checked.findings).toHaveLength(times);
-    for (const finding of checked.findings) {
-      expect(finding).toMatchObject({ code, level: "stop", ...opening });
-      expect(finding.message).not.toMatch(/[{}]/);
-    }
+    expect(checked.findings).toEqual([
+      expect.objectContaining({ code, level: "stop", ...opening }),
+    ]);
+    const [{ message } = { message: "" }] = checked.findings;
+    expect(message).not.toMatch(/[{}]/);
+    expect(message.includes("(and at 1 more place)")).toBe(places === 2);
+  });
+
+  test("names the place that is furthest over", () => {
+    const loads = loadsOf([leaf], { ...track, hangers: [0, 80, 192].map(inches) });
+    const moments = loads.spans.map(({ moment }) => moment);
+    const [, longer = NaN] = moments;
+    expect(longer).toBe(Math.max(...moments));
+    const { findings } = checkLoads(loads, { ...enough, track: 100 }, opening);
+    const bending = findings.find(({ code }) => code === "track-over-capacity");
+    expect(bending?.message).toContain("span 80 to 192 in (and at 1 more place)");
   });
 
   test("says what was not checked, in one note, and never passes it", () => {
