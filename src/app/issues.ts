@@ -8,7 +8,7 @@ import { jsonValue } from "./jsonValue";
 const indexKey = "issues";
 const textKey = (number: number): string => `issues.${number}`;
 
-/** Characters of all issues together: a host that keeps its settings in one part writes them all at once. */
+/** Characters of all issues together, so that a workbook stays small enough to be sent around. */
 const longestTogether = 3_000_000;
 
 /** What the count of today is called beside the issues. */

@@ -91,7 +91,10 @@ export type Workbook = {
     drawings: readonly Drawing[],
     options?: WriteOptions,
   ) => Promise<Result<readonly WrittenSheet[], WorkbookFault>>;
-  /** Our own settings inside the workbook: text by key. An absent key is `null`. */
+  /**
+   * Our own settings inside the workbook: text by key. An absent key is `null`. A key with a point in
+   * it, such as `issues.3`, is for a long text: a host may keep it apart from the others.
+   */
   readonly readSetting: (key: string) => Promise<string | null>;
   readonly writeSetting: (key: string, text: string) => Promise<Result<null, WorkbookFault>>;
 };

@@ -176,6 +176,21 @@ export function describeWorkbook(name: string, makeRig: (setup: RigSetup) => Pro
       expect(await workbook.readSetting("else")).toBeNull();
     });
 
+    test("are kept as long as three frozen counts of the largest size", async () => {
+      const { workbook } = await rigWith({});
+      const long = `["A-101",96,"7'-0"],`.repeat(50_000);
+      const keys = ["issues.1", "issues.2", "issues.3"];
+      for (const key of keys) {
+        expect(await workbook.writeSetting(key, `${key}${long}`)).toEqual({
+          ok: true,
+          value: null,
+        });
+      }
+      for (const key of keys) {
+        expect((await workbook.readSetting(key)) === `${key}${long}`).toBe(true);
+      }
+    });
+
     test("show on no sheet and outlive our writing", async () => {
       const rig = await rigWith({ A1: "x" });
       const before = await rig.look();

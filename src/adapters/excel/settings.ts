@@ -1,12 +1,15 @@
-/** Our settings inside the workbook: one custom XML part, the same that files have. */
-import { readSettingsXml, settingsNamespace, settingsXml } from "../../workbook/settingsXml";
+/** Our settings inside the workbook: custom XML parts, the same that files have. */
+import { readSettingsXml, settingsNamespaceOf, settingsXml } from "../../workbook/settingsXml";
 
-/** All settings; with none kept yet, none. */
-async function allSettings(context: Excel.RequestContext): Promise<{
+/** The part that has the setting, and all that is in it; none where nothing is kept yet. */
+async function partOf(
+  context: Excel.RequestContext,
+  key: string,
+): Promise<{
   readonly part: Excel.CustomXmlPart | null;
   readonly settings: Readonly<Record<string, string>>;
 }> {
-  const parts = context.workbook.customXmlParts.getByNamespace(settingsNamespace);
+  const parts = context.workbook.customXmlParts.getByNamespace(settingsNamespaceOf(key));
   const only = parts.getOnlyItemOrNullObject().load("id");
   const xml = only.getXml();
   parts.load("items/id");
@@ -24,7 +27,7 @@ export async function readSetting(
   context: Excel.RequestContext,
   key: string,
 ): Promise<string | null> {
-  const { settings } = await allSettings(context);
+  const { settings } = await partOf(context, key);
   return Object.hasOwn(settings, key) ? (settings[key] ?? null) : null;
 }
 
@@ -33,8 +36,8 @@ export async function writeSetting(
   key: string,
   text: string,
 ): Promise<null> {
-  const { part, settings } = await allSettings(context);
-  const xml = settingsXml({ ...settings, [key]: text });
+  const { part, settings } = await partOf(context, key);
+  const xml = settingsXml({ ...settings, [key]: text }, settingsNamespaceOf(key));
   if (part === null) context.workbook.customXmlParts.add(xml);
   else part.setXml(xml);
   await context.sync();

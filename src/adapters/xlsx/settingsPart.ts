@@ -1,7 +1,8 @@
-/** Our settings as a custom XML part of the file, which spreadsheets keep as it is. */
+/** Our settings as custom XML parts of the file, which spreadsheets keep as they are. */
 import {
+  isSettingsXml,
   readSettingsXml,
-  settingsNamespace,
+  settingsByNamespace,
   settingsXml,
   type Settings,
 } from "../../workbook/settingsXml";
@@ -16,8 +17,11 @@ import {
 
 /** Our settings in the file with the workbook part at `workbookPath`; none where it has none. */
 export function readSettings(parts: Parts, workbookPath: string): Settings {
-  const path = settingsPath(parts, workbookPath);
-  return path === null ? {} : readSettingsXml(partText(parts, path) ?? "");
+  const texts = linkedParts(parts, workbookPath)
+    .map((path) => partText(parts, path) ?? "")
+    .filter(isSettingsXml);
+  // Two workbooks put into one may bring the same setting twice; the first one counts.
+  return texts.reduceRight<Settings>((all, xml) => ({ ...all, ...readSettingsXml(xml) }), {});
 }
 
 /** Writes them all, in place of those that are there. */
@@ -26,17 +30,30 @@ export function writeSettings(
   workbookPath: string,
   settings: Settings,
 ): void {
-  const there = settingsPath(parts, workbookPath);
-  if (there !== null) {
-    parts.set(there, encode(settingsXml(settings)));
+  for (const [namespace, group] of settingsByNamespace(settings)) {
+    writePart(parts, workbookPath, namespace, settingsXml(group, namespace));
+  }
+}
+
+function writePart(
+  parts: Map<string, Uint8Array>,
+  workbookPath: string,
+  namespace: string,
+  xml: string,
+): void {
+  const there = linkedParts(parts, workbookPath).find((path) =>
+    (partText(parts, path) ?? "").includes(`"${namespace}"`),
+  );
+  if (there !== undefined) {
+    parts.set(there, encode(xml));
     const isLinked = relationshipsOf(parts, workbookPath).some(({ target }) => target === there);
     if (!isLinked) addRelationship(parts, workbookPath, "customXml", there);
     return;
   }
   const path = freePath(parts, "customXml/item", ".xml");
   const properties = freePath(parts, "customXml/itemProps", ".xml");
-  parts.set(path, encode(settingsXml(settings)));
-  parts.set(properties, encode(propertiesXml));
+  parts.set(path, encode(xml));
+  parts.set(properties, encode(propertiesXml(namespace)));
   setContentType(parts, path, "application/xml");
   setContentType(
     parts,
@@ -48,14 +65,21 @@ export function writeSettings(
 }
 
 /** Excel hangs such parts on the workbook; LibreOffice, on saving, on the file as a whole. */
-function settingsPath(parts: Parts, workbookPath: string): string | null {
-  const linked = [...relationshipsOf(parts, workbookPath), ...relationshipsOf(parts, "")];
-  const ours = linked.find(
-    ({ type, target }) =>
-      type === "customXml" && (partText(parts, target) ?? "").includes(`"${settingsNamespace}"`),
+const linkedParts = (parts: Parts, workbookPath: string): readonly string[] =>
+  [...relationshipsOf(parts, workbookPath), ...relationshipsOf(parts, "")].flatMap(
+    ({ type, target }) => (type === "customXml" ? [target] : []),
   );
-  return ours?.target ?? null;
-}
 
-/** The part's own number is made up once and for all; there is one such part in a file. */
-const propertiesXml = `${xmlStart}<ds:datastoreItem ds:itemID="{6B2C9F6E-51B7-4C43-9C5E-7A0D3B1E9C21}" xmlns:ds="http://schemas.openxmlformats.org/officeDocument/2006/customXml"><ds:schemaRefs><ds:schemaRef ds:uri="${settingsNamespace}"/></ds:schemaRefs></ds:datastoreItem>`;
+const propertiesXml = (namespace: string): string =>
+  `${xmlStart}<ds:datastoreItem ds:itemID="${itemId(namespace)}" xmlns:ds="http://schemas.openxmlformats.org/officeDocument/2006/customXml"><ds:schemaRefs><ds:schemaRef ds:uri="${namespace}"/></ds:schemaRefs></ds:datastoreItem>`;
+
+/**
+ * The part's own number: made up once and for all, its end worked out from the namespace (FNV-1a), so
+ * that no two parts of a file have the same.
+ */
+function itemId(namespace: string): string {
+  let hash = 0x811c9dc5;
+  for (const letter of namespace) hash = Math.imul(hash ^ letter.charCodeAt(0), 0x01000193);
+  const end = (hash >>> 0).toString(16).toUpperCase().padStart(8, "0");
+  return `{6B2C9F6E-51B7-4C43-9C5E-7A0D${end}}`;
+}

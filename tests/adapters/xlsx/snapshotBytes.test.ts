@@ -1,5 +1,6 @@
 import { describe, expect, test } from "@jest/globals";
 import fc from "fast-check";
+import { strFromU8, unzipSync } from "fflate";
 import { snapshotBytes } from "../../../src/adapters/xlsx/snapshotBytes";
 import { blankSheet, workbookOf } from "../../../src/workbook/blankSheet";
 import type { CellSnapshot, CellStyle, WorkbookSnapshot } from "../../../src/workbook/snapshot";
@@ -91,7 +92,7 @@ const whole: WorkbookSnapshot = {
   activeSheet: "Ours",
   styles,
   names: [{ name: "Widths", formula: "='Door list & “more”'!$B$2:$B$9" }],
-  settings: { unit: "mm" },
+  settings: { unit: "mm", "issues.1": "[1]", "issues.2": '["=A & <B>"]' },
 };
 
 /** Styles by what they are, not by number: a file numbers them anew. */
@@ -112,6 +113,20 @@ describe("a snapshot written as a file", () => {
     const bytes = snapshotBytes(whole);
     expect(brokenLaws(bytes)).toEqual([]);
     expect(plain(fileWorkbookOf(bytes).snapshot())).toEqual(plain(whole));
+  });
+
+  test("keeps each long setting in a part of its own, and no two parts are of one number", () => {
+    const parts = unzipSync(snapshotBytes(whole));
+    const texts = Object.entries(parts)
+      .filter(([path]) => /^customXml\/item\d+\.xml$/.test(path))
+      .map(([, bytes]) => strFromU8(bytes));
+    expect(texts).toHaveLength(3);
+    expect(texts.filter((text) => text.includes("issues.2"))).toHaveLength(1);
+    const numbers = Object.entries(parts)
+      .filter(([path]) => path.startsWith("customXml/itemProps"))
+      .map(([, bytes]) => /ds:itemID="(\{[-0-9A-F]{36}\})"/.exec(strFromU8(bytes))?.[1]);
+    expect(new Set(numbers).size).toBe(3);
+    expect(numbers).not.toContain(undefined);
   });
 
   test("is the same file each time", () => {
