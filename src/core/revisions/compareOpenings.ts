@@ -13,6 +13,7 @@ import {
   nameOf,
   pairKey,
   pairName,
+  pairOrder,
   pairsByJob,
   saidPairs,
   takePairs,
@@ -79,17 +80,26 @@ export function compareOpenings(
   );
   const refusedKeys = new Set(refused.map(pairKey));
   const { pairs, notGuessed } = pairsByJob(removed, added);
+  const order = pairOrder([...removed.values(), ...added.values()]);
   const likely = pairs
-    .filter((pair) => !refusedKeys.has(pairKey(pair)))
-    .map((pair) => ({ ...pair, likeness: openingLikeness(pair.from, pair.to) }))
-    .filter(({ likeness }) => likeness >= leastLikeness)
-    .sort((a, b) => b.likeness - a.likeness || compareNames(pairName(a), pairName(b)));
+    .map((pair) => ({
+      ...pair,
+      likeness: openingLikeness(pair.from, pair.to, leastLikeness),
+    }))
+    .filter((pair) => pair.likeness >= leastLikeness && !refusedKeys.has(pairKey(pair)))
+    .sort((a, b) => b.likeness - a.likeness || order(a, b));
   const guesses = takePairs(likely, removed, added);
   return {
-    added: [...added.values()].sort((a, b) => compareNames(nameOf(a), nameOf(b))),
-    removed: [...removed.values()].sort((a, b) => compareNames(nameOf(a), nameOf(b))),
-    changed: both.filter(({ changes }) => changes.length > 0).sort(byName),
-    renamed: renamed.map((pair) => changedOpening(pair.from, pair.to, fields)).sort(byName),
+    added: inOrder([...added.values()], nameOf),
+    removed: inOrder([...removed.values()], nameOf),
+    changed: inOrder(
+      both.filter(({ changes }) => changes.length > 0),
+      pairName,
+    ),
+    renamed: inOrder(
+      renamed.map((pair) => changedOpening(pair.from, pair.to, fields)),
+      pairName,
+    ),
     guesses: guesses.map((pair) => ({
       ...changedOpening(pair.from, pair.to, fields),
       likeness: pair.likeness,
@@ -144,5 +154,10 @@ const isRead = ({ quantity }: IssuedOpening): boolean => quantity !== null;
 const valueOf = ({ fields }: IssuedOpening, name: string): IssuedValue | null =>
   Object.hasOwn(fields, name) ? (fields[name] ?? null) : null;
 
-const byName = (one: ChangedOpening, other: ChangedOpening): number =>
-  compareNames(pairName(one), pairName(other));
+/** By names that are made once for each. */
+function inOrder<Each>(all: readonly Each[], nameOfEach: (each: Each) => string): readonly Each[] {
+  return all
+    .map((each) => ({ each, name: nameOfEach(each) }))
+    .sort((a, b) => compareNames(a.name, b.name))
+    .map(({ each }) => each);
+}

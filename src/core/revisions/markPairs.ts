@@ -111,5 +111,25 @@ export const pairKey = ({ oldKey, newKey }: Pair): string => `${oldKey}\n${newKe
 export const pairName = ({ from, to }: Pick<Pair, "from" | "to">): string =>
   [nameOf(from), nameOf(to)].sort(compareNames).join("\n");
 
+/**
+ * Pairs of these openings in the order of their names, turned round or not. Each name is looked at
+ * once, and the pairs, which are many more, by its rank.
+ */
+export function pairOrder(openings: readonly IssuedOpening[]): (one: Pair, other: Pair) => number {
+  const names = new Map(openings.map((opening) => [opening, nameOf(opening)]));
+  const sorted = [...new Set(names.values())].sort(compareNames);
+  const ranks = new Map(sorted.map((name, rank) => [name, rank]));
+  const rankOf = (opening: IssuedOpening): number => ranks.get(names.get(opening) ?? "") ?? 0;
+  const ranksOf = ({ from, to }: Pair): readonly [number, number] => {
+    const [one, other] = [rankOf(from), rankOf(to)];
+    return one < other ? [one, other] : [other, one];
+  };
+  return (one, other) => {
+    const [first, second] = ranksOf(one);
+    const [otherFirst, otherSecond] = ranksOf(other);
+    return first - otherFirst || second - otherSecond;
+  };
+}
+
 export const nameOf = ({ job, mark, position }: IssuedOpening): string =>
   [jobKey(job), mark, String(position).padStart(9, "0")].join("\t");
