@@ -1,14 +1,15 @@
-/** Sheets to start with: a schedule, a kit book and items, beside whatever a workbook has already. */
+/** Sheets to start with: a schedule, items, jobs and a kit book, beside whatever a workbook has already. */
 import { starterItems } from "../core/kitbook/starter/items";
 import { starterKitBook } from "../core/kitbook/starter/starterKitBook";
 import { itemsSheet } from "../sheets/itemsSheet";
+import { jobDatesSheet } from "../sheets/purchasingSheets";
 import { scheduleHeadings, scheduleSheet } from "../sheets/scheduleSheet";
 import { kitBookDrawings } from "../tables/kitBookDrawings";
 import type { Drawing } from "../workbook/drawing";
 import { priceSetUpDrawings } from "./ownerSheets";
 
 /** In the order in which they are made. */
-export const setUpParts = ["schedule", "items", "kitBook", "prices"] as const;
+export const setUpParts = ["schedule", "items", "jobs", "kitBook", "prices"] as const;
 export type SetUpPart = (typeof setUpParts)[number];
 
 /** Rows of an empty schedule that have drop-downs. */
@@ -45,6 +46,8 @@ function drawingsOf(part: SetUpPart, types: readonly string[]): readonly Drawing
           "Every cost and weight on this sheet is invented. Replace them with your suppliers' own.",
         ),
       ];
+    case "jobs":
+      return [jobDatesSheet([], null)];
     case "kitBook":
       return kitBookDrawings(starterKitBook);
     case "prices":

@@ -64,9 +64,9 @@ export const jobDatesSheet = (rows: TypedRows, notice: string | null): Drawing =
   typedTableSheet({
     name: "Job dates",
     columns: [
-      { words: "Job", width: 32 },
-      { words: "Need by", width: 12 },
-      { words: "Ship to", width: 48 },
+      { words: "Job", width: 32, note: "As the schedule calls it." },
+      { words: "Need by", width: 12, note: "When its hardware must be there, as a date." },
+      { words: "Ship to", width: 48, note: "Where it goes." },
     ],
     rows,
     notice,

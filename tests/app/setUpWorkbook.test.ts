@@ -5,6 +5,7 @@ import { defaultSettings } from "../../src/app/settings";
 import { setUpDrawings } from "../../src/app/setUpWorkbook";
 import { starterRanges } from "../../src/core/pricing/ownerRanges";
 import { starterTerms } from "../../src/core/pricing/quotationTerms";
+import { readJobDates } from "../../src/tables/purchasingTables";
 import { readTermsTable } from "../../src/tables/termsTable";
 import { workbookOf } from "./typedWorkbook";
 
@@ -13,12 +14,13 @@ describe("setting a workbook up", () => {
     const workbook = workbookOf({ Schedule: [["my own notes"]], Items: [] });
     const before = workbook.snapshot().sheets;
     const made = await workbook.write(
-      setUpDrawings(new Set(["schedule", "items", "kitBook"]), ["door"]),
+      setUpDrawings(new Set(["schedule", "items", "jobs", "kitBook"]), ["door"]),
     );
     if (!made.ok) throw new Error(made.error.message);
     expect(made.value.map(({ name }) => name)).toEqual([
       "Schedule (2)",
       "Items (2)",
+      "Job dates",
       "Kit book sizes",
       "Kit book parts",
       "Kit book limits",
@@ -30,7 +32,7 @@ describe("setting a workbook up", () => {
   test("makes sheets that are read back as the person's own", async () => {
     const workbook = workbookOf({ Start: [] });
     await workbook.write(
-      setUpDrawings(new Set(["schedule", "items", "kitBook"]), ["sliding door"]),
+      setUpDrawings(new Set(["schedule", "items", "jobs", "kitBook"]), ["sliding door"]),
     );
     const inputs = await readInputs(workbook, defaultSettings);
     if (!inputs.ok) throw new Error(inputs.error.message);
@@ -38,6 +40,8 @@ describe("setting a workbook up", () => {
     expect({ hasOwnItems, hasOwnKitBook }).toEqual({ hasOwnItems: true, hasOwnKitBook: true });
     expect(scheduleSources).toEqual([{ kind: "sheet", sheet: "Schedule" }]);
     expect(findings).toEqual([]);
+    const dates = await workbook.read({ kind: "sheet", sheet: "Job dates" });
+    expect(dates.ok && readJobDates(dates.value)).toEqual([]);
   });
 
   test("makes the sheets of prices, which are read back as they are", async () => {

@@ -25,6 +25,10 @@ const partWords: Readonly<Record<SetUpPart, { readonly name: string; readonly sa
     says: "a row for each opening, with lists to choose from",
   },
   items: { name: "Items", says: "what each item costs and weighs, to type yours over" },
+  jobs: {
+    name: "Job dates",
+    says: "when each job needs its hardware and where it goes, for orders",
+  },
   kitBook: { name: "Kit book", says: "what each type of opening needs, to make yours" },
   prices: {
     name: "Prices",
@@ -41,11 +45,14 @@ export function FirstRun({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
   const has: Readonly<Record<SetUpPart, boolean>> = {
     schedule: false,
     items: hasOwnItems,
+    jobs: false,
     kitBook: hasOwnKitBook,
     prices: false,
   };
   const offered = setUpParts.filter((part) => !has[part]);
-  const [leftOut, setLeftOut] = useState<ReadonlySet<SetUpPart>>(new Set(["kitBook", "prices"]));
+  const [leftOut, setLeftOut] = useState<ReadonlySet<SetUpPart>>(
+    new Set(["jobs", "kitBook", "prices"]),
+  );
   const wanted = offered.filter((part) => !leftOut.has(part));
   const types = takeOff.estimate.kitBook.types.map(({ name }) => name);
   return (
