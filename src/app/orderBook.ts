@@ -11,6 +11,7 @@ import { ok, type Result } from "../core/base/result";
 import { checkStock, type CheckedStock } from "../core/purchasing/purchasingRows";
 import { sizedKey } from "../core/purchasing/sizedItem";
 import { addUp, piecesByKey, type SizedPieces } from "../core/purchasing/sizedPieces";
+import type { OrderRecord } from "../core/purchasing/orderRecord";
 import type { OrderBooks } from "../core/purchasing/standing";
 import { addMovements, auditMovements, countChange } from "../core/purchasing/stockMovements";
 import { sizeTexts, type SizeText } from "../core/takeoff/sizeTexts";
@@ -56,6 +57,8 @@ export type OrderBook = {
   readonly mayWrite: boolean;
 };
 
+type Readable = Pick<Workbook, "sheets" | "read" | "readSetting">;
+
 /** With what the workbook's own stock sheet says. `today` is a date serial. Error: it could not be read. */
 export async function readOrderBook(
   workbook: Workbook,
@@ -71,6 +74,16 @@ export async function readOrderBook(
   return ok(withStock(kept.value, checked, today));
 }
 
+/** The orders alone; none where the record cannot be read. */
+export async function readKeptOrders(
+  workbook: Readable,
+): Promise<Result<readonly OrderRecord[], WorkbookFault>> {
+  const shown = await readOurs(workbook, orderBookMark);
+  if (!shown.ok) return shown;
+  const { record } = await readBookRecord(workbook, changeShown(shown.value));
+  return ok(record.books.orders);
+}
+
 /** Without what the person's stock sheets say. */
 export async function readKeptBook(
   workbook: Workbook,
@@ -79,7 +92,7 @@ export async function readKeptBook(
 ): Promise<Result<OrderBook, WorkbookFault>> {
   const shown = await readOurs(workbook, orderBookMark);
   if (!shown.ok) return shown;
-  const shownChange = shown.value === null ? null : changeOn(shown.value);
+  const shownChange = changeShown(shown.value);
   const kept = await readBookRecord(workbook, shownChange);
   const sheet = await readOurs(workbook, movementsMark);
   if (!sheet.ok) return sheet;
@@ -158,7 +171,7 @@ function behind(shown: number | null, { kind, record }: KeptRecord): readonly Fi
 
 /** The first sheet of ours with that mark, and `null` where there is none. */
 export async function readOurs(
-  workbook: Workbook,
+  workbook: Pick<Workbook, "sheets" | "read">,
   mark: SheetMark,
 ): Promise<Result<Block | null, WorkbookFault>> {
   for (const sheet of await workbook.sheets()) {
@@ -169,8 +182,8 @@ export async function readOurs(
   return ok(null);
 }
 
-function changeOn({ rows }: Block): number | null {
-  for (const cell of rows.slice(0, 10).flat()) {
+function changeShown(block: Block | null): number | null {
+  for (const cell of block?.rows.slice(0, 10).flat() ?? []) {
     const change = typeof cell === "string" ? changeIn(cell) : null;
     if (change !== null) return change;
   }

@@ -7,9 +7,11 @@ import type { JobActuals } from "../core/pricing/actuals";
 import { checkAlternates, type AlternateRow } from "../core/pricing/alternateRows";
 import { estimatedActuals } from "../core/pricing/estimatedActuals";
 import { marginDoubts, marginTable, type MarginTable } from "../core/pricing/marginTable";
+import { orderedMaterial } from "../core/pricing/orderedMaterial";
 import { priceJob, type JobPrice } from "../core/pricing/priceJob";
 import type { RateTable } from "../core/pricing/rates";
 import { withTypedActuals, type ActualRow } from "../core/pricing/typedActuals";
+import type { OrderRecord } from "../core/purchasing/orderRecord";
 import { marginsSheet } from "../sheets/marginsSheet";
 import { priceSheet } from "../sheets/priceSheet";
 import { readActualTable } from "../tables/actualTable";
@@ -18,6 +20,7 @@ import { readRateTable, type RateReading } from "../tables/rateTable";
 import type { Drawing } from "../workbook/drawing";
 import type { Workbook, WorkbookFault } from "../workbook/workbook";
 import type { WorkbookActuals } from "./jobActuals";
+import { readKeptOrders } from "./orderBook";
 import { readOwnerRanges, type OwnerRanges } from "./ranges";
 import { currencyIn, type Settings } from "./settings";
 import type { WorkbookTakeOff } from "./takeOffWorkbook";
@@ -46,6 +49,8 @@ export type PriceInputs = RateReading & {
   readonly ranges: OwnerRanges;
   readonly actualRows: readonly ActualRow[];
   readonly alternateRows: readonly AlternateRow[];
+  /** Of the order book. */
+  readonly orders: readonly OrderRecord[];
 };
 
 /** Days after which a price is old, where the rates do not say. */
@@ -74,6 +79,8 @@ export async function readPriceInputs(
   const read = await readOwnSheets(workbook);
   if (!read.ok) return read;
   const blocks = read.value;
+  const orders = await readKeptOrders(workbook);
+  if (!orders.ok) return orders;
   const own = firstOf(blocks, readRateTable);
   return ok({
     ...(own?.table ?? starterRates),
@@ -81,13 +88,14 @@ export async function readPriceInputs(
     ranges: await readOwnerRanges(workbook, blocks),
     actualRows: blocks.flatMap((block) => readActualTable(block) ?? []),
     alternateRows: blocks.flatMap((block) => readAlternateTable(block) ?? []),
+    orders: orders.value,
   });
 }
 
 /** Prices the jobs, a job a step. */
 export function* priceSteps(
   { estimate }: WorkbookTakeOff,
-  { rates, findings, ratesSheet, ranges, actualRows, alternateRows }: PriceInputs,
+  { rates, findings, ratesSheet, ranges, actualRows, alternateRows, orders }: PriceInputs,
   settings: Settings,
   today: number,
 ): Steps<WorkbookPrices> {
@@ -95,10 +103,24 @@ export function* priceSteps(
   const { alternates, findings: doubts } = checkAlternates(alternateRows, estimate.items, currency);
   const jobs: JobPrice[] = [];
   const estimates: JobActuals[] = [];
-  for (const [index, { job, takeOff, material, uncounted }] of estimate.jobs.entries()) {
+  const ordered: Finding[] = [];
+  for (const [index, { job, takeOff, material: counted, uncounted }] of estimate.jobs.entries()) {
     yield index / estimate.jobs.length;
     const marks = uncounted.map(({ mark }) => mark);
-    const toPrice = { job, takeOff, material, uncounted: marks, alternates };
+    const {
+      material,
+      charges,
+      findings: said,
+    } = orderedMaterial(job, counted, orders, currency.code);
+    ordered.push(...said);
+    const toPrice = {
+      job,
+      takeOff,
+      material,
+      uncounted: marks,
+      alternates,
+      orderCharges: charges,
+    };
     const price = priceJob(toPrice, rates, currency);
     jobs.push(price);
     estimates.push(estimatedActuals(price, material));
@@ -117,6 +139,7 @@ export function* priceSteps(
     findings: [
       ...findings,
       ...doubts,
+      ...ordered,
       ...jobs.flatMap((job) => job.findings),
       ...marginDoubts(margins, jobs, { today, mostDays }),
       ...ranges.findings,

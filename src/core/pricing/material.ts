@@ -21,6 +21,8 @@ export type MaterialLine = {
   readonly unitsEach: number | null;
   /** `null` where it cannot be priced, which is not zero. */
   readonly cost: Cents | null;
+  /** Whether orders say what it costs, in all or in part, and not the items table alone. */
+  readonly isOrdered?: true;
   /** Pounds of all pieces to order; `null` where it is not known. */
   readonly weight: number | null;
 };
@@ -95,6 +97,11 @@ export function priceMaterial(lines: readonly CorrectedLine[], items: Items): Ma
         a.line.item.localeCompare(b.line.item, "en", { numeric: true }) ||
         compareSizes(a.line.size, b.line.size),
     );
+  return materialOf(priced, families);
+}
+
+/** Lines that are priced, summed up by family and in all. */
+export function materialOf(priced: readonly MaterialLine[], families: readonly string[]): Material {
   const known = priced.flatMap((line) => (line.cost === null ? [] : [line.cost]));
   return {
     lines: priced,

@@ -49,6 +49,8 @@ export type JobToPrice = {
   readonly material: Material;
   /** Marks of openings that were not counted: their cost is in no figure. */
   readonly uncounted: readonly string[];
+  /** The job's part of what suppliers added to goods ordered for it; none where absent. */
+  readonly orderCharges?: Cents;
   /** As typed for every job; none where absent. */
   readonly alternates?: readonly TypedAlternate[];
 };
@@ -81,6 +83,7 @@ export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Curren
       freight === null
         ? { name: "Freight", kind: "typed", amount: null }
         : freightCost("Freight", freight),
+      ...typedCost("Freight of orders", toPrice.orderCharges ?? null),
     ],
     labour: hours.roles.map(({ role, hundredths }) => ({
       role,
@@ -247,7 +250,17 @@ function familiesOf(material: Material): readonly FamilyMaterial[] {
   });
 }
 
-function costWithoutSpares({ line, item, unitsEach, cost }: MaterialLine): Cents {
+function costWithoutSpares({
+  line,
+  item,
+  unitsEach,
+  cost,
+  toOrder,
+  isOrdered,
+}: MaterialLine): Cents {
+  if (isOrdered === true && cost !== null && toOrder > 0) {
+    return cents(Math.round((cost * line.quantity) / toOrder));
+  }
   const unitCost = item?.unitCost ?? null;
   if (cost === null || unitsEach === null || unitCost === null) return cents(0);
   const units = Number((line.quantity * unitsEach).toFixed(4));

@@ -1,0 +1,79 @@
+import { expect, test } from "@jest/globals";
+import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
+import { priceWorkbook, type WorkbookPrices } from "../../src/app/priceWorkbook";
+import { readSettings, writeSettings } from "../../src/app/settings";
+import { takeOffWorkbook } from "../../src/app/takeOffWorkbook";
+import { sendKept } from "../../src/app/keepOrder";
+import { act, book, day, keep, need, office, valueOf } from "./orderDesk";
+
+async function prices(workbook: MemoryWorkbook): Promise<WorkbookPrices> {
+  const settings = await readSettings(workbook);
+  const takeOff = valueOf(await takeOffWorkbook(workbook, settings));
+  return valueOf(await priceWorkbook(workbook, takeOff, settings, day));
+}
+
+const material = ({ jobs }: WorkbookPrices): number =>
+  (jobs[0]?.input.material ?? []).reduce((sum, { counted, spares }) => sum + counted + spares, 0);
+const codes = ({ findings }: WorkbookPrices): readonly string[] => findings.map(({ code }) => code);
+/** What the items table says that a trolley costs, in cents. */
+const starterTrolley = 1875;
+
+test("a job costs what was ordered for it once that is sent, and says so", async () => {
+  const workbook = office(3);
+  const estimated = await prices(workbook);
+  expect(codes(estimated)).not.toContain("material-by-orders");
+  const number = await keep(workbook);
+  expect(material(await prices(workbook))).toBe(material(estimated));
+  valueOf(await sendKept(workbook, number, act));
+  const ordered = await prices(workbook);
+  const note = ordered.findings.find(({ code }) => code === "material-by-orders");
+  expect(note).toMatchObject({ level: "note", message: expect.stringContaining(number) });
+
+  const [order] = (await book(workbook)).books.orders;
+  const shareOf = (item: string): number =>
+    (order?.packs ?? [])
+      .filter((packs) => packs.item === item)
+      .flatMap(({ shares }) => shares)
+      .reduce((sum, { job, cost }) => sum + (job === "Dock" ? cost : 0), 0);
+  // Three of six trolleys were bought, at 10.00 each; the shelf's three cost what the items table says.
+  expect(shareOf("TROLLEY")).toBe(3000);
+  const settings = await readSettings(workbook);
+  const takeOff = valueOf(await takeOffWorkbook(workbook, settings));
+  const costOf = (item: string): number =>
+    (takeOff.estimate.jobs[0]?.material.lines ?? [])
+      .filter(({ line }) => line.item === item)
+      .reduce((sum, { cost }) => sum + (cost ?? 0), 0);
+  expect(costOf("TROLLEY")).toBe(6 * starterTrolley);
+  expect(material(ordered) - material(estimated)).toBe(
+    3000 - 3 * starterTrolley + (shareOf("TRACK") - costOf("TRACK")),
+  );
+});
+
+test("a need beyond the order costs what the items table says, and one that fell is paid for", async () => {
+  const workbook = office(3);
+  valueOf(await sendKept(workbook, await keep(workbook), act));
+  const three = material(await prices(workbook));
+  need(workbook, 4);
+  const four = await prices(workbook);
+  // Two trolleys more by the items table, among all else of a fourth door.
+  expect(material(four) - three).toBeGreaterThan(2 * starterTrolley);
+  need(workbook, 1);
+  const [line] = (await prices(workbook)).jobs;
+  expect(line?.input.material.every(({ counted, spares }) => counted >= 0 && spares >= 0)).toBe(
+    true,
+  );
+  const [order] = (await book(workbook)).books.orders;
+  const paid = (order?.packs ?? [])
+    .flatMap(({ shares }) => shares)
+    .reduce((sum, { job, cost }) => sum + (job === "Dock" ? cost : 0), 0);
+  expect(material(await prices(workbook))).toBeGreaterThanOrEqual(paid);
+});
+
+test("an order in another currency is not used, and is named", async () => {
+  const workbook = office(3);
+  valueOf(await sendKept(workbook, await keep(workbook), act));
+  await writeSettings(workbook, { ...(await readSettings(workbook)), currency: "EUR" });
+  const priced = await prices(workbook);
+  expect(codes(priced)).toContain("order-in-other-currency");
+  expect(codes(priced)).not.toContain("material-by-orders");
+});
