@@ -32,9 +32,9 @@ async function shopWorkbook(): Promise<MemoryWorkbook> {
   return workbook;
 }
 
-async function openOrder(given?: MemoryWorkbook) {
+async function openOrder(given?: MemoryWorkbook, doors: Parameters<typeof renderPane>[2] = {}) {
   const workbook = given ?? (await shopWorkbook());
-  const { user } = await renderPane(workbook);
+  const { user } = await renderPane(workbook, "light", doors);
   const panel = await openView(user, /Order/);
   await within(panel).findByRole("button", { name: /^Work out the order/ });
   const add = async (...files: readonly File[]) => {
@@ -235,6 +235,15 @@ test("a long search is stopped with the best so far, and cancelled with nothing"
   await user.click(stop);
   await within(panel).findByRole("region", { name: "What the order comes to" });
   expect(totalOf(panel)).toContain("Order for 3 jobs");
+});
+
+test("a planner that fails is told, and what was chosen stays", async () => {
+  const planOrder = () => Promise.reject(new Error("out of memory"));
+  const { user, panel } = await openOrder(undefined, { planOrder });
+  await user.click(within(panel).getByRole("checkbox", { name: "Yard" }));
+  await user.click(within(panel).getByRole("button", { name: /^Work out the order/ }));
+  await within(panel).findByText(/was not worked out.*out of memory/);
+  expect(within(panel).getByRole("checkbox", { name: "Yard" })).toMatchObject({ checked: false });
 });
 
 test("is sound for a screen reader, all of it open", async () => {

@@ -42,11 +42,14 @@ export const statusText = (): string =>
 export async function renderPane(
   workbook: Workbook,
   theme: PaneProps["theme"] = "light",
+  doors: Partial<PaneProps["doors"]> = {},
 ): Promise<{ readonly user: ReturnType<typeof userEvent.setup>; readonly unmount: () => void }> {
   // The pane changes by itself, as its workbook does, and not only where a test acts on it.
   Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: false });
   const user = userEvent.setup();
-  const { unmount } = render(<Pane workbook={workbook} doors={testDoors} theme={theme} />);
+  const { unmount } = render(
+    <Pane workbook={workbook} doors={{ ...testDoors, ...doors }} theme={theme} />,
+  );
   await waitFor(() => {
     if (screen.queryByRole("tablist") === null && screen.queryAllByRole("heading").length === 0) {
       throw new Error("The pane has not counted yet.");

@@ -92,9 +92,9 @@ export function useOrder(from: OrderFrom): OrderHandle {
       best.set(news.plan.item, news.plan);
       if (!end.aborted) setMaking({ kind: "busy", news, isEnding: false });
     };
-    const worked = await doors.planOrder(asked, { signal: end, onProgress });
-    if (worked !== null || left.aborted) return worked;
-    return doors.planOrder({ ...asked, given: [...best.values()] }, { signal: left });
+    const worked = await planned(doors.planOrder(asked, { signal: end, onProgress }));
+    if (worked !== null || left.aborted || !end.aborted) return worked;
+    return planned(doors.planOrder({ ...asked, given: [...best.values()] }, { signal: left }));
   };
 
   const make = async (
@@ -128,9 +128,12 @@ export function useOrder(from: OrderFrom): OrderHandle {
         setStale(false);
       },
       (error: unknown) => {
-        const fault = hostFault(error);
-        if (fault === null) onBroken(error);
-        else if (!signal.aborted) setMaking({ kind: "failed", message: fault.message });
+        if (error instanceof PlanningFailed) setMaking({ kind: "failed", message: error.message });
+        else {
+          const fault = hostFault(error);
+          if (fault === null) onBroken(error);
+          else if (!signal.aborted) setMaking({ kind: "failed", message: fault.message });
+        }
       },
     );
   };
@@ -143,7 +146,7 @@ export function useOrder(from: OrderFrom): OrderHandle {
     const { whole } = before.worked;
     if (nextOrderDay === null) return ok({ ...before, worked: { whole, inTwo: null } });
     const asked = { ...before.work, given: whole.cutPlans, nextOrderDay };
-    const worked = await doors.planOrder(asked, { signal: left });
+    const worked = await planned(doors.planOrder(asked, { signal: left }));
     return ok(worked === null ? null : { ...before, work: asked, worked });
   };
 
@@ -187,6 +190,15 @@ export function useOrder(from: OrderFrom): OrderHandle {
     },
   };
 }
+
+/** What went wrong where the order is planned: told in the view, so that what was chosen stays. */
+class PlanningFailed extends Error {}
+
+const planned = (planning: Promise<WorkedOrder | null>): Promise<WorkedOrder | null> =>
+  planning.catch((fault: unknown) => {
+    const said = fault instanceof Error ? fault.message : String(fault);
+    throw new PlanningFailed(`The order was not worked out, and nothing is changed. Why: ${said}`);
+  });
 
 /** Everything up to the planning; `null` when it was aborted. Error: in plain words. */
 async function prepare(
