@@ -179,8 +179,7 @@ test("without rates a sheet of them is added; a rate typed in the grid moves the
   await page.waitForTimeout(500);
   // Into the spreadsheet, where the new sheet is in front: from A1 to the lead installer's wage.
   await page
-    .locator(".page-grid canvas")
-    .first()
+    .locator(".page-grid canvas[id^=univer-sheet-main-canvas]")
     .click({ position: { x: 120, y: 60 } });
   await page.keyboard.press("Control+Home");
   for (const key of [

@@ -12,9 +12,10 @@ const useStyles = makeStyles({
     columnGap: tokens.spacingHorizontalS,
   },
   name: { gridColumn: "1 / span 2", overflowWrap: "anywhere" },
-  slider: { minWidth: 0, marginLeft: "-8px" },
-  input: { minWidth: 0 },
-  typed: { textAlign: "right", fontVariantNumeric: "tabular-nums" },
+  slider: { minWidth: 0, width: "100%" },
+  field: { minWidth: 0 },
+  input: { minWidth: 0, width: "100%" },
+  typed: { minWidth: 0, width: "100%", textAlign: "right", fontVariantNumeric: "tabular-nums" },
 });
 
 export type FactorSliderProps = {
@@ -45,6 +46,7 @@ export function FactorSlider({ name, typed, fault, low, high, onType }: FactorSl
         onChange={(_, { value }) => onType(value === 0 ? "" : String(value))}
       />
       <Field
+        className={styles.field}
         {...(fault === undefined
           ? {}
           : { validationState: "error" as const, validationMessage: fault.message })}

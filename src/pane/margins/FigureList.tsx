@@ -15,6 +15,7 @@ const useStyles = makeStyles({
   figure: {
     display: "flex",
     flexWrap: "wrap",
+    alignItems: "baseline",
     justifyContent: "space-between",
     columnGap: tokens.spacingHorizontalS,
   },

@@ -38,7 +38,7 @@ const useStyles = makeStyles({
     gap: tokens.spacingHorizontalXS,
   },
   head: { paddingLeft: tokens.spacingHorizontalXS },
-  field: { minWidth: 0 },
+  field: { minWidth: 0, width: "100%" },
   typed: { textAlign: "right", minWidth: 0, width: "100%" },
   wrong: { color: tokens.colorStatusDangerForeground1 },
 });

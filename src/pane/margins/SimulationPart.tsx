@@ -21,7 +21,8 @@ import { CancelButton } from "./WritingLine";
 const useStyles = makeStyles({
   wish: { display: "grid", gridTemplateColumns: "1fr 1fr", gap: tokens.spacingHorizontalS },
   field: { minWidth: 0 },
-  typed: { textAlign: "right" },
+  input: { minWidth: 0, width: "100%" },
+  typed: { minWidth: 0, width: "100%", textAlign: "right" },
 });
 
 /** What the owner typed for a simulation, as it stands in the fields. */
@@ -178,6 +179,7 @@ function WholeNumber({ label, wanted, isWrong, typed, onType }: WholeNumberProps
         : {})}
     >
       <Input
+        className={styles.input}
         input={{ className: styles.typed }}
         inputMode="numeric"
         value={typed}

@@ -1,13 +1,5 @@
 /** What would become of a job: sliders and typed changes, and at once what they do to its margin. */
-import {
-  Field,
-  Input,
-  makeStyles,
-  mergeClasses,
-  Radio,
-  RadioGroup,
-  Select,
-} from "@fluentui/react-components";
+import { Field, Input, makeStyles, Radio, RadioGroup, Select } from "@fluentui/react-components";
 import { useMemo } from "react";
 import { currencyIn } from "../../app/settings";
 import { swingsOfJob, whatIfJob } from "../../app/whatIfJobs";
@@ -35,7 +27,8 @@ const useStyles = makeStyles({
   },
   win: { display: "grid", gridTemplateColumns: "1fr 120px", gap: tokens.spacingHorizontalS },
   winField: { minWidth: 0 },
-  typed: { textAlign: "right" },
+  input: { minWidth: 0, width: "100%" },
+  typed: { minWidth: 0, width: "100%", textAlign: "right" },
 });
 
 const winWords: Readonly<Record<WinWay, string>> = {
@@ -90,6 +83,7 @@ export function WhatIfPart({ job, ranges, typed, onType }: WhatIfPartProps) {
       <div className={styles.win}>
         <Field label="Price that would win it" className={styles.winField}>
           <Select
+            className={styles.input}
             value={typed.winWay}
             onChange={(_, { value }) => {
               const winWay = winWays.find((way) => way === value);
@@ -105,7 +99,8 @@ export function WhatIfPart({ job, ranges, typed, onType }: WhatIfPartProps) {
         </Field>
         <Field label={typed.winWay === "price" ? "Amount" : "Percent"} className={styles.winField}>
           <Input
-            input={{ className: mergeClasses(styles.typed) }}
+            className={styles.input}
+            input={{ className: styles.typed }}
             inputMode="decimal"
             placeholder="none"
             value={typed.win}
