@@ -12,6 +12,7 @@ import type { Drawing } from "../workbook/drawing";
 import type { Workbook } from "../workbook/workbook";
 import { nowName, readIssue, type IssueFault } from "./issues";
 import { readAnswers } from "./markAnswers";
+import { orderedForJobs } from "./orderedForJobs";
 import { currencyIn, lengthStyleOf, type Settings } from "./settings";
 import type { WorkbookTakeOff } from "./takeOffWorkbook";
 
@@ -24,6 +25,8 @@ export type Revision = {
   readonly comparison: Comparison;
   /** What is ordered in another number than the newer count needs. */
   readonly ordered: readonly OrderedLine[];
+  /** False where there is an order book that cannot be read. */
+  readonly isOrderedKnown: boolean;
 };
 
 /** The count of a take-off, as it would be frozen. */
@@ -32,21 +35,24 @@ export const countNow = ({ estimate, complete }: WorkbookTakeOff, settings: Sett
   isComplete: complete,
 });
 
-/** Two counts of a workbook, and what sent orders give to its jobs. */
+/** Two counts of a workbook. */
 export type RevisionWanted = {
   /** Issues by name, or `now`; the older one first. */
   readonly from: string;
   readonly to: string;
-  /** None where absent. */
-  readonly ordered?: readonly OrderedPieces[];
+  /** A date serial. */
+  readonly today: number;
 };
 
-/** Compares them, with what a person said of marks. Error: one cannot be read. */
+/**
+ * Compares them, with what a person said of marks and what the workbook's order book says is ordered.
+ * Error: one cannot be read.
+ */
 export async function compareRevisions(
-  workbook: Pick<Workbook, "readSetting">,
+  workbook: Workbook,
   takeOff: WorkbookTakeOff,
   settings: Settings,
-  { from, to, ordered = [] }: RevisionWanted,
+  { from, to, today }: RevisionWanted,
 ): Promise<Result<Revision, IssueFault>> {
   const read = async (name: string): Promise<Result<NamedCount, IssueFault>> =>
     issueKey(name) === issueKey(nowName)
@@ -56,7 +62,10 @@ export async function compareRevisions(
   if (!older.ok) return older;
   const newer = await read(to);
   if (!newer.ok) return newer;
-  return ok(revisionOf(older.value, newer.value, await readAnswers(workbook), ordered));
+  const ordered = await orderedForJobs(workbook, takeOff, settings, today);
+  if (!ordered.ok) return ordered;
+  const answers = await readAnswers(workbook);
+  return ok(revisionOf(older.value, newer.value, answers, ordered.value));
 }
 
 type NamedCount = { readonly name: string; readonly count: Count };
@@ -66,15 +75,18 @@ export function revisionOf(
   from: NamedCount,
   to: NamedCount,
   answers: readonly MarkAnswer[] = [],
-  ordered: readonly OrderedPieces[] = [],
+  ordered: readonly OrderedPieces[] | null = [],
 ): Revision {
   const { count, jobWas } = underOneJob(from.count, to.count);
+  const jobs = new Set([...jobsIn(count), ...jobsIn(to.count)].map(jobKey));
+  const ofThese = (ordered ?? []).filter(({ job }) => jobs.has(jobKey(job)));
   return {
     from: from.name,
     to: to.name,
     jobWas,
     comparison: compareCounts(count, to.count, answers),
-    ordered: againstOrders(to.count, ordered).filter((line) => line.ordered !== line.needed),
+    ordered: againstOrders(to.count, ofThese).filter((line) => line.ordered !== line.needed),
+    isOrderedKnown: ordered !== null,
   };
 }
 

@@ -12,6 +12,8 @@ export type RevisionWish = {
   readonly jobWas: string | null;
   readonly comparison: Comparison;
   readonly ordered: readonly OrderedLine[];
+  /** False where there is an order book that cannot be read. */
+  readonly isOrderedKnown: boolean;
   readonly lengths: LengthStyle;
   readonly currency: Currency;
   readonly withCosts: boolean;

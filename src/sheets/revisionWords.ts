@@ -102,7 +102,11 @@ export function doubtTexts({
   to,
   jobWas,
   comparison,
-}: Pick<RevisionWish, "from" | "to" | "jobWas" | "comparison">): readonly string[] {
+  isOrderedKnown,
+}: Pick<
+  RevisionWish,
+  "from" | "to" | "jobWas" | "comparison" | "isOrderedKnown"
+>): readonly string[] {
   const { isComplete, currency, openings } = comparison;
   return [
     ...(jobWas === null
@@ -115,6 +119,9 @@ export function doubtTexts({
     ...(currency.from === currency.to
       ? []
       : [`${from} is in ${currency.from} and ${to} in ${currency.to}: money is not compared.`]),
+    ...(isOrderedKnown
+      ? []
+      : ["The order book cannot be read: what is ordered already is not kept in mind here."]),
     ...(openings.guesses.length === 0
       ? []
       : ["Marks to confirm are a guess: the same opening under another mark, or two openings."]),

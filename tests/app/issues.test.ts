@@ -1,7 +1,7 @@
 import { describe, expect, test } from "@jest/globals";
 import { freezeIssue, listIssues, readIssue, removeIssue } from "../../src/app/issues";
 import { forgetAnswer, keepAnswer, readAnswers } from "../../src/app/markAnswers";
-import { compareRevisions, countNow, revisionDrawing } from "../../src/app/revisions";
+import { compareRevisions, countNow, revisionDrawing, revisionOf } from "../../src/app/revisions";
 import { defaultSettings } from "../../src/app/settings";
 import { takeOffWorkbook, type WorkbookTakeOff } from "../../src/app/takeOffWorkbook";
 import { pieces } from "../../src/core/base/units";
@@ -10,6 +10,7 @@ import { longestIssue } from "../../src/core/revisions/issueText";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
 import type { Workbook } from "../../src/workbook/workbook";
 import { countWith, opening } from "../core/revisions/anyCounts";
+import { keepAndSend, need, office } from "./orderDesk";
 import { scheduleRows, workbookOf } from "./typedWorkbook";
 
 const crib = (): MemoryWorkbook =>
@@ -36,6 +37,7 @@ async function compared(workbook: Workbook, from: string, to: string) {
   const revision = await compareRevisions(workbook, await taken(workbook), defaultSettings, {
     from,
     to,
+    today: 46_360,
   });
   if (!revision.ok) throw new Error(revision.error.message);
   return revision.value;
@@ -154,27 +156,44 @@ describe("an issue compared", () => {
     expect(back.hardware.total.cost).toBe(0 - (comparison.hardware.total.cost ?? 0));
   });
 
-  test("keeps in mind what is ordered: what is right is not told", async () => {
+  test("keeps in mind what is ordered for its jobs: what is right is not told", async () => {
     const workbook = crib();
-    await freeze(workbook, "Bid");
-    const takeOff = await taken(workbook);
-    const [first, second] = countNow(takeOff, defaultSettings).lines;
+    const count = countNow(await taken(workbook), defaultSettings);
+    const [first, second] = count.lines;
     if (first === undefined || second === undefined) throw new Error("Two lines are needed.");
-    const ordered = [first, second].map(({ job, item, size, quantity, spares }, index) => ({
-      job,
-      item,
-      size,
-      ordered: pieces(quantity + spares + index),
-      come: pieces(0),
-    }));
-    const revision = await compareRevisions(workbook, takeOff, defaultSettings, {
-      from: "Bid",
-      to: "now",
-      ordered,
+    const ordered = [first, second, { ...second, job: "Of another workbook" }].map(
+      ({ job, item, size, quantity, spares }, index) => ({
+        job,
+        item,
+        size,
+        ordered: pieces(quantity + spares + index),
+        come: pieces(0),
+      }),
+    );
+    const side = { name: "Bid", count };
+    expect(revisionOf(side, side, [], ordered)).toMatchObject({
+      ordered: [{ job: "Crib", item: second.item, tooMany: 1 }],
+      isOrderedKnown: true,
     });
-    expect(revision.ok && revision.value.ordered).toMatchObject([
-      { item: second.item, tooMany: 1 },
-    ]);
+    expect(revisionOf(side, side, [], null)).toMatchObject({ ordered: [], isOrderedKnown: false });
+  });
+
+  test("reads what is ordered from the workbook's own order book", async () => {
+    const workbook = office();
+    await keepAndSend(workbook);
+    await freeze(workbook, "Bid");
+    need(workbook, 1);
+    const { ordered, isOrderedKnown } = await compared(workbook, "Bid", "now");
+    expect(isOrderedKnown).toBe(true);
+    const trolleys = ordered.find(({ item }) => item === "TROLLEY");
+    expect(trolleys).toMatchObject({ job: "Dock", stillToOrder: 0 });
+    expect(trolleys?.tooMany).toBe((trolleys?.ordered ?? 0) - (trolleys?.needed ?? 0));
+    expect(trolleys?.tooMany).toBeGreaterThan(0);
+    await workbook.writeSetting("orderBook", "{broken");
+    expect(await compared(workbook, "Bid", "now")).toMatchObject({
+      ordered: [],
+      isOrderedKnown: false,
+    });
   });
 
   test("asks about a mark that looks renamed, and remembers what a person says", async () => {

@@ -1,8 +1,8 @@
 /** The sheet of changes, against `changes.expected.txt`; its formulas worked out by another engine. */
 import { expect, test } from "@jest/globals";
-import { freezeIssue } from "../../src/app/issues";
-import { keepAnswer } from "../../src/app/markAnswers";
-import { compareRevisions, countNow, revisionDrawing } from "../../src/app/revisions";
+import { freezeIssue, readIssue } from "../../src/app/issues";
+import { keepAnswer, readAnswers } from "../../src/app/markAnswers";
+import { countNow, revisionDrawing, revisionOf } from "../../src/app/revisions";
 import { defaultSettings } from "../../src/app/settings";
 import { takeOffWorkbook, type WorkbookTakeOff } from "../../src/app/takeOffWorkbook";
 import { orderedOf } from "../../src/core/revisions/ordered";
@@ -54,16 +54,18 @@ async function changes(withCosts: boolean): Promise<Drawing> {
     size: size.map(inches),
     pieces: pieces(count),
   });
-  const revision = await compareRevisions(workbook, await takeOff(), defaultSettings, {
-    from: "Bid",
-    to: "now",
-    ordered: orderedOf({
+  const bid = await readIssue(workbook, "Bid");
+  if (!bid.ok) throw new Error(bid.error.message);
+  const revision = revisionOf(
+    bid.value,
+    { name: "now", count: countNow(await takeOff(), defaultSettings) },
+    await readAnswers(workbook),
+    orderedOf({
       supplied: [given("HN 1/4", 40)],
       orderedForJobs: [given("HN 1/4", 60), given("HINGE", 2), given("FRAME", 3, [36, 84])],
     }),
-  });
-  if (!revision.ok) throw new Error(revision.error.message);
-  return revisionDrawing(revision.value, { ...defaultSettings, withCosts });
+  );
+  return revisionDrawing(revision, { ...defaultSettings, withCosts });
 }
 
 test("a revision gives the sheet expected of it, and other engines work out the same", async () => {

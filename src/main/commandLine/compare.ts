@@ -81,7 +81,11 @@ async function compareIssues(wanted: Wanted<"issues">): Promise<Result<Answer, s
     if (!kept.ok) return err(kept.error.message);
   }
   const { from, to } = wanted;
-  const revision = await compareRevisions(workbook, takeOff, settings, { from, to });
+  const revision = await compareRevisions(workbook, takeOff, settings, {
+    from,
+    to,
+    today: today(),
+  });
   return revision.ok
     ? await told(wanted, counted.value, revision.value)
     : err(revision.error.message);

@@ -10,6 +10,7 @@ import type {
 } from "../../core/revisions/compareLines";
 import type { ChangedOpening } from "../../core/revisions/compareOpenings";
 import type { IssuedLine, IssuedOpening } from "../../core/revisions/issue";
+import type { OrderedLine } from "../../core/revisions/ordered";
 import { caution } from "../../sheets/caution";
 import {
   changeText,
@@ -23,7 +24,7 @@ import { textTable } from "./textTable";
 
 /** Openings, hardware by line, money by job, and the caution. */
 export function compareText(revision: Revision, lengths: LengthStyle, currency: Currency): string {
-  const { from, to, comparison } = revision;
+  const { from, to, comparison, ordered } = revision;
   const { openings, hardware } = comparison;
   const named = ({ job, mark }: IssuedOpening): string => `${job} ${mark}`;
   const changes = (what: string, each: ChangedOpening): readonly string[] => {
@@ -47,6 +48,7 @@ export function compareText(revision: Revision, lengths: LengthStyle, currency: 
     ),
     "",
     ...(hardware.lines.length === 0 ? [] : [...hardwareText(hardware, lengths, money), ""]),
+    ...(ordered.length === 0 ? [] : [...orderedText(ordered, lengths), ""]),
     caution,
   ].join("\n");
 }
@@ -82,8 +84,29 @@ const hardwareText = (
   `All: ${signed(total.quantity)} pieces, ${money(total)}`,
 ];
 
+/** What is ordered in another number than is needed. */
+const orderedText = (ordered: readonly OrderedLine[], lengths: LengthStyle): readonly string[] =>
+  textTable(
+    [
+      { heading: "Job", align: "left" },
+      { heading: "Item", align: "left" },
+      { heading: "Size", align: "right" },
+      { heading: "Ordered", align: "right" },
+      { heading: "Come", align: "right" },
+      { heading: "Needed", align: "right" },
+      { heading: "To order", align: "right" },
+      { heading: "Too many", align: "right" },
+    ],
+    ordered.map((line) => [
+      line.job,
+      line.item,
+      writeSize(line.size, lengths),
+      ...[line.ordered, line.come, line.needed, line.stillToOrder, line.tooMany].map(String),
+    ]),
+  );
+
 /** Sizes and lengths in inches as plain numbers; money as decimal strings, `null` where not known. */
-export function compareJson({ from, to, jobWas, comparison }: Revision) {
+export function compareJson({ from, to, jobWas, comparison, ordered, isOrderedKnown }: Revision) {
   const { openings, hardware, isComplete, currency } = comparison;
   const amounts = currencyOf(currency.to) ?? usDollar;
   const money = (cost: IssuedLine["cost"]): string | null =>
@@ -139,5 +162,8 @@ export function compareJson({ from, to, jobWas, comparison }: Revision) {
     items: hardware.items.map(sums),
     jobs: hardware.jobs.map(sums),
     total: sums(hardware.total),
+    orderedOtherwise: isOrderedKnown
+      ? ordered.map(({ size: sizes, ...each }) => ({ ...each, size: size(sizes) }))
+      : null,
   };
 }

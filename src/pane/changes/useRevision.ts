@@ -2,6 +2,7 @@
 import { useCallback, useEffect, useState } from "react";
 import type { IssueFault } from "../../app/issues";
 import { forgetAnswer, keepAnswer } from "../../app/markAnswers";
+import { today } from "../../app/today";
 import { compareRevisions, type Revision } from "../../app/revisions";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import type { MarkAnswer, MarkPair } from "../../core/revisions/markPairs";
@@ -31,7 +32,7 @@ export function useRevision(takeOff: WorkbookTakeOff, from: string, to: string):
   const onAnswerThrown = useOrFault(showFault);
   useEffect(() => {
     let isLeft = false;
-    compareRevisions(workbook, takeOff, settings, { from, to }).then((revision) => {
+    compareRevisions(workbook, takeOff, settings, { from, to, today: today() }).then((revision) => {
       if (isLeft) return;
       setCompared(
         revision.ok
