@@ -48,6 +48,9 @@ const useStyles = makeStyles({
   },
 });
 
+/** Higher in a wide pane, where the list below it keeps its room. */
+const heightFor = (width: number): number => Math.min(420, Math.max(paneFrame.height, width / 2));
+
 /** CSS pixels that a pointer is within. */
 const reach = { mouse: 3, touch: 9 } as const;
 
@@ -71,7 +74,7 @@ export function OpeningPicture(props: OpeningPictureProps) {
   const [width, frame] = useWidth(paneFrame.width);
   const svg = useRef<SVGSVGElement>(null);
   const picture = useMemo(
-    () => elevationPicture(elevation, show, { ...paneFrame, width }),
+    () => elevationPicture(elevation, show, { ...paneFrame, width, height: heightFor(width) }),
     [elevation, show, width],
   );
   const { under, places, over } = useMemo(() => layersOf(picture), [picture]);
