@@ -50,6 +50,12 @@ describe.each(["1.9", "1.15"])("with ExcelApi %s", (version) => {
     expect(again).toMatchObject([{ was: "replaced", keptAs: null, pictures: "words" }]);
   });
 
+  test("a picture beside cells of its own row leaves them as they are", async () => {
+    const rig = await excelRig({ sheets: [{ name: "Schedule" }] }, version);
+    await written(rig, { ...packing("x"), pictures: [{ ...picture, row: 2, column: 1 }] });
+    expect(lookAt(rig.book)[1]?.cells).toEqual({ A1: "x", A3: "HN 1/4" });
+  });
+
   test("pictures that a file brought along go with the counts that they show; a person's stay", async () => {
     const rig = await excelRig({ sheets: [{ name: "Schedule" }] }, version);
     await written(rig, packing("First"));
