@@ -8,7 +8,8 @@ import { readSettings } from "../../src/app/settings";
 import type { CellValue } from "../../src/core/base/cell";
 import type { Result } from "../../src/core/base/result";
 import { headings, orderOf } from "./orderFiles";
-import { workbookOf } from "./typedWorkbook";
+import type { Workbook } from "../../src/workbook/workbook";
+import { workbookOf, type TypedSheets } from "./typedWorkbook";
 
 export const day = 46_340;
 export const act = { day, who: "KB" };
@@ -19,43 +20,41 @@ const schedule = (doors: number): readonly (readonly CellValue[])[] => [
 ];
 
 /** Trolleys in boxes of five, track in bars of 20 ft; three trolleys and an offcut on the shelf. */
-export const office = (doors = 3): MemoryWorkbook =>
-  workbookOf({
-    List: schedule(doors),
-    Offers: [
-      ["Item", "Size", "Supplier", "Pieces in a pack", "Price per pack"],
-      ["TROLLEY", null, "Alder", 5, 50],
-      ["TRACK", "20'", "Birch", 1, 80],
-    ],
-    Stock: [
-      ["Item", "Size", "On hand"],
-      ["TROLLEY", null, 3],
-      ["TRACK", "9'-6\"", 1],
-    ],
-  });
+export const officeSheets = (doors: number): TypedSheets => ({
+  List: schedule(doors),
+  Offers: [
+    ["Item", "Size", "Supplier", "Pieces in a pack", "Price per pack"],
+    ["TROLLEY", null, "Alder", 5, 50],
+    ["TRACK", "20'", "Birch", 1, 80],
+  ],
+  Stock: [
+    ["Item", "Size", "On hand"],
+    ["TROLLEY", null, 3],
+    ["TRACK", "9'-6\"", 1],
+  ],
+});
+
+export const office = (doors = 3): MemoryWorkbook => workbookOf(officeSheets(doors));
 
 export const valueOf = <T>(result: Result<T, { readonly message: string }>): T => {
   if (!result.ok) throw new Error(result.error.message);
   return result.value;
 };
 
-export async function workedOut(workbook: MemoryWorkbook): Promise<JobsOrder> {
+export async function workedOut(workbook: Workbook): Promise<JobsOrder> {
   return orderOf([valueOf(await countFile({ file: "a.xlsx", workbook }, day))]);
 }
 
-export async function keep(
-  workbook: MemoryWorkbook,
-  number: string | null = null,
-): Promise<string> {
+export async function keep(workbook: Workbook, number: string | null = null): Promise<string> {
   return valueOf(await keepDraft(workbook, await workedOut(workbook), { day, number })).number;
 }
 
-export async function keepAndSend(workbook: MemoryWorkbook): Promise<string> {
+export async function keepAndSend(workbook: Workbook): Promise<string> {
   const number = await keep(workbook);
   return valueOf(await sendKept(workbook, number, act)).number;
 }
 
-export const book = async (workbook: MemoryWorkbook): Promise<OrderBook> =>
+export const book = async (workbook: Workbook): Promise<OrderBook> =>
   valueOf(await readOrderBook(workbook, await readSettings(workbook), day));
 
 /** Changes the number of doors on the schedule. */
