@@ -28,6 +28,9 @@ const headings = [
   { words: "What to know", width: 40 },
 ] as const;
 
+/** Beyond so many jobs nobody reads a chart. */
+const mostInChart = 25;
+
 export function marginsSheet({ rows, total }: MarginTable, currencySign: string): Drawing {
   const width = headings.length;
   const first = 3;
@@ -90,6 +93,27 @@ export function marginsSheet({ rows, total }: MarginTable, currencySign: string)
     frozenColumns: 1,
     tables: [],
     choices: [],
+    charts:
+      rows.length === 0
+        ? []
+        : [
+            {
+              row: last + 3,
+              column: 0,
+              width: 620,
+              height: 90 + 26 * Math.min(rows.length, mostInChart),
+              title:
+                rows.length > mostInChart
+                  ? `Margin and target of the ${mostInChart} jobs most at risk`
+                  : "Margin and target",
+              firstRow: first,
+              lastRow: Math.min(last, first + mostInChart - 1),
+              nameColumn: 0,
+              valueColumns: [5, 6],
+              headingRow: first - 1,
+              format: "percent",
+            },
+          ],
     print: printSetup({
       orientation: "landscape",
       headingRow: 2,

@@ -132,6 +132,27 @@ export type Margins = {
  */
 export type DrawnPicture = Picture & { readonly row: number; readonly column: number };
 
+/**
+ * A chart of the spreadsheet's own, over numbers of its sheet: bars by name, a series for each column. A
+ * host that makes no charts leaves it out: all that it shows stands in the cells too.
+ */
+export type DrawnChart = {
+  /** The cell of its upper left corner. */
+  readonly row: number;
+  readonly column: number;
+  /** Points. */
+  readonly width: number;
+  readonly height: number;
+  readonly title: string;
+  readonly firstRow: number;
+  readonly lastRow: number;
+  readonly nameColumn: number;
+  /** Each with its words in `headingRow`. */
+  readonly valueColumns: readonly number[];
+  readonly headingRow: number;
+  readonly format: NumberFormat;
+};
+
 export type PrintSetup = {
   readonly orientation: "portrait" | "landscape";
   /** The rows repeated on top of each page, from zero; absent for none. */
@@ -180,6 +201,8 @@ export type Drawing = {
   readonly choices: readonly Choice[];
   /** None where absent. */
   readonly pictures?: readonly DrawnPicture[];
+  /** None where absent. */
+  readonly charts?: readonly DrawnChart[];
   readonly print: PrintSetup;
   /** What it carries on from the sheet that it replaces; none where absent. */
   readonly carried?: readonly CarriedCell[];

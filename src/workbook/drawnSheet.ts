@@ -45,6 +45,7 @@ export function drawnSheet(drawing: Drawing, name: string, table: StyleTable): S
     tables: drawing.tables,
     choices: drawing.choices,
     ...(drawing.pictures === undefined ? {} : { pictures: drawing.pictures }),
+    ...(drawing.charts === undefined ? {} : { charts: drawing.charts }),
     print: drawing.print,
   };
 }

@@ -6,7 +6,14 @@
  * its last result, for readers that do not calculate.
  */
 import type { CellValue } from "../core/base/cell";
-import type { Choice, DrawnPicture, DrawnTable, PrintSetup, SheetMark } from "./drawing";
+import type {
+  Choice,
+  DrawnChart,
+  DrawnPicture,
+  DrawnTable,
+  PrintSetup,
+  SheetMark,
+} from "./drawing";
 
 export type LineStyle = {
   readonly weight: "thin" | "medium" | "thick";
@@ -77,6 +84,8 @@ export type SheetSnapshot = {
   readonly choices: readonly Choice[];
   /** Those that we drew; absent for none. */
   readonly pictures?: readonly DrawnPicture[];
+  /** Those that we made; absent for none, and in what was read from a file. */
+  readonly charts?: readonly DrawnChart[];
   readonly print: PrintSetup | null;
 };
 

@@ -58,15 +58,15 @@ export function putPictures(
   return addRelationship(parts, path, "drawing", target);
 }
 
-const namespaces = `xmlns:xdr="http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing" xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main"`;
-const emptyDrawing = `${xmlStart}<xdr:wsDr ${namespaces}></xdr:wsDr>`;
+export const namespaces = `xmlns:xdr="http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing" xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main"`;
+export const emptyDrawing = `${xmlStart}<xdr:wsDr ${namespaces}></xdr:wsDr>`;
 
 /** Whether what is anchored is one of our pictures. */
 export const isOurs = (anchor: XmlElement): boolean =>
   nameIn(anchor)?.startsWith(pictureName) === true;
 
 /** The name of the first thing in an anchor. */
-function nameIn(element: XmlElement): string | undefined {
+export function nameIn(element: XmlElement): string | undefined {
   if (element.name === "cNvPr") return element.attributes["name"];
   for (const child of element.children) {
     const name = nameIn(child);
@@ -75,7 +75,7 @@ function nameIn(element: XmlElement): string | undefined {
   return undefined;
 }
 
-const highestId = (element: XmlElement): number =>
+export const highestId = (element: XmlElement): number =>
   element.children.reduce(
     (most, child) => Math.max(most, highestId(child)),
     element.name === "cNvPr" ? Number(element.attributes["id"] ?? 0) || 0 : 0,
@@ -86,7 +86,7 @@ const idsPerMark = 2;
 
 /** English Metric Units, of which a point has this many. */
 export const unitsPerPoint = 12_700;
-const units = (points: number): number => Math.round(points * unitsPerPoint);
+export const units = (points: number): number => Math.round(points * unitsPerPoint);
 
 function anchorXml(picture: DrawnPicture, number: number, firstId: number): string {
   const { row, column, width, height, title, description, marks } = picture;

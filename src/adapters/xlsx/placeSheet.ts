@@ -9,6 +9,7 @@ import type { CellSnapshot, CellStyle, SheetSnapshot } from "../../workbook/snap
 import { freeTableName } from "../../workbook/tableNames";
 import { emptyFile } from "./emptyFile";
 import { noteBoxesXml, notesXml, type CellNote } from "./notes";
+import { putCharts } from "./drawnCharts";
 import { putPictures } from "./drawnPictures";
 import { encode, neededText, type Parts } from "./parts";
 import { days1904 } from "./readCells";
@@ -151,7 +152,8 @@ function writeParts(
   };
   const tables = addTables(parts, path, sheet);
   const noteBoxes = addNotes(parts, path, sheet);
-  const drawing = putPictures(parts, path, more.drawing, sheet.pictures ?? []);
+  const pictured = putPictures(parts, path, more.drawing, sheet.pictures ?? []);
+  const drawing = putCharts(parts, path, pictured, sheet);
   const firstDay = readWorkbookPart(parts).startsIn1904 ? days1904 : 0;
   const links = { ...more, tables, noteBoxes, drawing, firstDay };
   const xml = sheetXml(sheet, links, styleNumber);
