@@ -17,6 +17,8 @@ const useStyles = makeStyles({
     "& th": { padding: "2px 0", fontWeight: tokens.fontWeightRegular, textAlign: "left" },
     "& thead th:not(:first-child)": { textAlign: "right" },
     "& td": { padding: `2px 0 2px ${tokens.spacingHorizontalXS}` },
+    // A very large amount breaks rather than widen the view.
+    "& tbody td": { whiteSpace: "normal", overflowWrap: "anywhere" },
     "& tbody tr": { borderTop: `1px solid ${tokens.colorNeutralStroke3}` },
   },
 });
