@@ -1,5 +1,6 @@
 /** The differences of two counts in words: what a sheet, the pane and a terminal say alike. */
 import { writeLength, type LengthStyle } from "../core/lengths/writeLength";
+import { counted } from "../core/base/counted";
 import { cents, inches } from "../core/base/units";
 import type { Currency } from "../core/money/currency";
 import { moneyText } from "../core/money/writeMoney";
@@ -43,7 +44,7 @@ export function openingText(
 export const signed = (count: number): string => (count > 0 ? `+${count}` : String(count));
 
 /**
- * `1 opening added, 2 changed; 14 pieces more and 3 fewer in 6 lines; the material costs $40.00 more`.
+ * `1 opening added, 2 changed; 14 pieces more and 3 pieces fewer in 6 lines of hardware; the material costs $40.00 more`.
  * Nothing of money where `currency` is `null`.
  */
 export function summaryText({ openings, hardware }: Comparison, currency: Currency | null): string {
@@ -67,10 +68,7 @@ function openingsWords({ added, removed, changed, renamed, guesses }: OpeningDif
   const said = counts.filter(([count]) => count > 0);
   if (said.length === 0) return "no opening differs";
   return said
-    .map(([count, word], index) => {
-      const openingsOnce = count === 1 ? " opening" : " openings";
-      return `${count}${index === 0 ? openingsOnce : ""} ${word}`;
-    })
+    .map(([count, word], index) => `${index === 0 ? counted(count, "opening") : count} ${word}`)
     .join(", ");
 }
 
@@ -79,17 +77,17 @@ function hardwareWords({ lines }: LineDifferences): string {
   const more = lines.reduce((sum, { quantity }) => sum + Math.max(0, quantity), 0);
   const fewer = lines.reduce((sum, { quantity }) => sum + Math.max(0, -quantity), 0);
   const pieces = [
-    ...(more === 0 ? [] : [`${more} ${more === 1 ? "piece" : "pieces"} more`]),
-    ...(fewer === 0 ? [] : [`${fewer}${more > 0 ? "" : fewer === 1 ? " piece" : " pieces"} fewer`]),
+    ...(more === 0 ? [] : [`${counted(more, "piece")} more`]),
+    ...(fewer === 0 ? [] : [`${counted(fewer, "piece")} fewer`]),
   ];
-  const count = `${lines.length} ${lines.length === 1 ? "line" : "lines"} of hardware`;
+  const count = `${counted(lines.length, "line")} of hardware`;
   return pieces.length === 0
     ? `${count} with other spares or costs`
     : `${pieces.join(" and ")} in ${count}`;
 }
 
 function moneyWords({ cost, unknown }: SumDifference, currency: Currency): string {
-  const left = unknown === 0 ? "" : `, ${unknown} ${unknown === 1 ? "line" : "lines"} not known`;
+  const left = unknown === 0 ? "" : `, ${counted(unknown, "line")} not known`;
   if (cost === null) return unknown === 0 ? "" : "what it means in money is not known";
   if (cost === 0) return unknown === 0 ? "" : `no other money${left}`;
   const amount = moneyText(cents(Math.abs(cost)), currency);

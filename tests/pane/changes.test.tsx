@@ -66,7 +66,7 @@ describe("changes", () => {
     type(workbook, 1, 4, "4'");
     type(workbook, 2, 2, "3");
     await says(
-      /^2 openings changed; \d+ pieces more and \d+ fewer in \d+ lines of hardware; the material costs \$[\d,.]+ more\.$/,
+      /^2 openings changed; \d+ pieces more and \d+ pieces fewer in \d+ lines of hardware; the material costs \$[\d,.]+ more\.$/,
     );
     expect(find.getByText(`Width: 3'-0" is now 4'-0"`)).toBeTruthy();
     expect(find.getByText("Quantity: 1 is now 3")).toBeTruthy();

@@ -1,5 +1,5 @@
 /** Changes: counts that were frozen, what differs between any two of them or one and now. */
-import { makeStyles, mergeClasses } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
 import { useRef, useState } from "react";
 import { nowName } from "../../app/issues";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
@@ -90,7 +90,7 @@ export function ChangesView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) 
             <SideChoice issues={issues} sides={sides} onSides={setChosen} />
           </section>
           {sides.from === sides.to ? (
-            <p className={mergeClasses(shared.small)}>Choose two that are not the same.</p>
+            <p className={shared.small}>Choose two that are not the same.</p>
           ) : (
             <ComparedIssues key={`${sides.from}\n${sides.to}`} takeOff={takeOff} sides={sides} />
           )}

@@ -14,6 +14,11 @@ import type { PlaceOf } from "./openingPlaces";
 
 const useStyles = makeStyles({
   answers: { display: "flex", flexWrap: "wrap", gap: tokens.spacingHorizontalS },
+  refused: {
+    padding: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalM}`,
+    overflowWrap: "anywhere",
+    ":not(:first-child)": { borderTop: `1px solid ${tokens.colorNeutralStroke3}` },
+  },
 });
 
 export type OpeningChangesProps = {
@@ -105,7 +110,7 @@ export function OpeningChanges(props: OpeningChangesProps) {
         title="Said to be two openings"
         all={openings.refused}
         entry={(pair) => (
-          <li key={`${pair.job}\n${pair.from}\n${pair.to}`}>
+          <li key={`${pair.job}\n${pair.from}\n${pair.to}`} className={styles.refused}>
             {pair.from} and {pair.to} <span className={shared.small}>{pair.job}</span>
             <TakeBack pair={pair} onTakeBack={onTakeBack} />
           </li>

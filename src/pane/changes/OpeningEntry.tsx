@@ -1,5 +1,5 @@
 /** One opening that differs: its mark with the way to its row, its job, and what of it changed. */
-import { makeStyles, mergeClasses } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
 import type { ReactNode } from "react";
 import type { LengthStyle } from "../../core/lengths/writeLength";
 import type { FieldChange } from "../../core/revisions/compareOpenings";
@@ -59,7 +59,7 @@ export function OpeningEntry(props: OpeningEntryProps) {
       </div>
       {words === "" ? null : <div>{words}</div>}
       {changes.map((change) => (
-        <div key={change.field.name} className={mergeClasses(shared.small)}>
+        <div key={change.field.name} className={shared.small}>
           {changeText(change, lengths)}
         </div>
       ))}
