@@ -1,5 +1,6 @@
 /** The cut list: for each item how good its plan is, then its bars, drawn and in words. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
+import { useMemo } from "react";
 import type { JobsOrder } from "../../app/orderJobs";
 import type { Bar, CutPlan, SawRules } from "../../core/purchasing/cutting/cutProblem";
 import { alikeBars, cutPlanWords, pieceWords } from "../../core/purchasing/cutting/cutWords";
@@ -38,8 +39,9 @@ const firstBars = 15;
 function Plan({ plan, saw, text }: PlanProps) {
   const styles = useStyles();
   const shared = useSharedStyles();
-  const longest = Math.max(1, ...plan.bars.map(({ length }) => length));
-  const { shown, left, showMore } = useMore(alikeBars(plan), firstBars, 30);
+  const longest = plan.bars.reduce<number>((most, { length }) => Math.max(most, length), 1);
+  const alike = useMemo(() => alikeBars(plan), [plan]);
+  const { shown, left, showMore } = useMore(alike, firstBars, 30);
   return (
     <section aria-label={`Cuts of ${plan.item}`} className={styles.bars}>
       <div>

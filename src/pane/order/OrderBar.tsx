@@ -1,4 +1,4 @@
-/** Working the order out: the button, how far it is, and the ways to end it; always in sight. */
+/** Working the order out: the button, how far it is, and the ways to end it. */
 import { Button, makeStyles, Select } from "@fluentui/react-components";
 import { useId, useState } from "react";
 import { cutPlanWords } from "../../core/purchasing/cutting/cutWords";
