@@ -41,7 +41,7 @@ export function bookInUse(
   const holder = keeping[0] ?? first;
   const book = withStock(holder.book, stock, today);
   const standing = standingOf(book.books);
-  const { nameOf, unsure } = jobNames(chosen);
+  const { nameOf, unsure } = jobNames(chosen, holder);
   const named = (all: readonly JobPieces[]): readonly JobPieces[] =>
     all.map((each) => ({ ...each, job: nameOf(each.job) }));
   const ordered = new Set(
@@ -75,19 +75,30 @@ export function bookInUse(
 
 /**
  * The name that a kept order's job has on this order. It was kept by its own name, or with its
- * workbook where two had the same.
+ * workbook where two had the same. A name alone is the job of the workbook that keeps the book, where
+ * that has one.
  */
-function jobNames(chosen: readonly ChosenJob[]): {
+function jobNames(
+  chosen: readonly ChosenJob[],
+  holder: CountedFile,
+): {
   readonly nameOf: (kept: string) => string;
   /** Names that two of the chosen jobs have. */
   readonly unsure: readonly string[];
 } {
+  const own = new Set(holder.takeOff.estimate.jobs.map(({ job }) => jobKey(job)));
   const names = new Map<string, string>();
   const twice = new Map<string, string>();
   for (const { name, estimate, file } of chosen) {
+    const key = jobKey(estimate.job);
     names.set(jobKey(`${estimate.job} (${file.file})`), name);
-    names.set(jobKey(name), name);
-    if (jobKey(name) !== jobKey(estimate.job)) twice.set(jobKey(estimate.job), estimate.job);
+    if (!own.has(key) || file === holder) names.set(key, name);
+    if (!own.has(key) && jobKey(name) !== key) twice.set(key, estimate.job);
   }
-  return { nameOf: (kept) => names.get(jobKey(kept)) ?? kept, unsure: [...twice.values()] };
+  const elsewhere = (kept: string): string =>
+    own.has(jobKey(kept)) ? `${kept} (${holder.file})` : kept;
+  return {
+    nameOf: (kept) => names.get(jobKey(kept)) ?? elsewhere(kept),
+    unsure: [...twice.values()],
+  };
 }

@@ -1,10 +1,13 @@
 import { describe, expect, test } from "@jest/globals";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
 import { keepDraft, receiveKept, removeDraft, sendKept } from "../../src/app/keepOrder";
+import { countFile } from "../../src/app/countFile";
 import type { JobsOrder } from "../../src/app/orderJobs";
 import type { CellValue } from "../../src/core/base/cell";
 import { standingOf } from "../../src/core/purchasing/standing";
 import { auditMovements } from "../../src/core/purchasing/stockMovements";
+import { doorOf, orderOf } from "./orderFiles";
+import { workbookOf } from "./typedWorkbook";
 import { act, book, day, keep, keepAndSend, need, office, valueOf, workedOut } from "./orderDesk";
 
 const toBuy = (order: JobsOrder): Readonly<Record<string, number>> =>
@@ -345,4 +348,37 @@ test("a damaged record is a stop, and nothing is written over it", async () => {
     error: { code: "order-book-damaged" },
   });
   expect(await workbook.readSetting("orderBook")).toBe('{"version":1,"orders":[{}]}');
+});
+
+test("the book of another workbook is reckoned with, and an order is kept only where that is", async () => {
+  const [mine, other] = [office(), office()];
+  await keepAndSend(other);
+  const counted = async (file: string, workbook: MemoryWorkbook) =>
+    valueOf(await countFile({ file, workbook }, day));
+  const files = [await counted("mine.xlsx", mine), await counted("other.xlsx", other)];
+  const order = orderOf(files, { jobs: ["other.xlsx:Dock"] });
+  expect(order.bookFile).toBe("other.xlsx");
+  expect(order.plan.total).toBe(0);
+  expect(await keepDraft(mine, order, { day, number: null })).toMatchObject({
+    error: { code: "book-has-changed" },
+  });
+  // A job of the same name in another workbook is another job, and has nothing yet.
+  expect(orderOf(files, { jobs: ["mine.xlsx:Dock"] }).plan.total).toBeGreaterThan(0);
+  // Where the book's own workbook has no such job, nobody can say which of two the order was for.
+  const [third, fourth] = [
+    await counted("third.xlsx", workbookOf({ List: doorOf("Dock") })),
+    await counted("fourth.xlsx", workbookOf({ List: doorOf("Dock") })),
+  ];
+  const keeper = office();
+  await keepAndSend(keeper);
+  keeper.type({ sheet: "List", row: 1, column: 0 }, "Yard");
+  const both = orderOf([await counted("keeper.xlsx", keeper), third, fourth], {
+    jobs: ["third.xlsx:Dock", "fourth.xlsx:Dock"],
+  });
+  expect(both.findings.map(({ finding }) => finding.code)).toContain("ordered-job-unsure");
+  await keepAndSend(mine);
+  const twice = orderOf([await counted("mine.xlsx", mine), await counted("other.xlsx", other)], {
+    jobs: ["mine.xlsx:Dock"],
+  });
+  expect(twice.findings.map(({ finding }) => finding.code)).toContain("book-in-two-files");
 });
