@@ -16,7 +16,10 @@ async function openPicture(page: Page): Promise<void> {
   await page.getByRole("tab", { name: "Jobs" }).click();
   await page.getByRole("button", { name: /Stock room/ }).click();
   await page.getByRole("button", { name: /^Pictures by opening/ }).click();
-  await page.getByRole("button", { name: /Bi-parting.*show its picture/ }).click();
+  await page
+    .getByRole("button", { name: /Bi-parting.*show its picture/ })
+    .first()
+    .click();
   await page.waitForSelector("[role=listbox] [role=option]");
 }
 
@@ -48,7 +51,7 @@ describe.each([
   [320, false],
   [320, true],
   [450, false],
-  [900, true],
+  [450, true],
 ])("an opening's picture, %s pixels wide, dark: %s", (width, dark) => {
   test("and its list light each other, by pointer and by keys", async () => {
     const { page, picture, faults, close } = await browser.open("/", { width, height: 800, dark });
@@ -61,7 +64,7 @@ describe.each([
     await page.mouse.move(5, 5);
     await look("opening");
 
-    const trolleys = page.getByRole("button", { name: /TROLLEY/ });
+    const trolleys = page.getByRole("button", { name: /TROLLEY/ }).first();
     await trolleys.hover();
     expect(await litPlaces(page)).toBeGreaterThan(1);
     await look("line");
@@ -97,13 +100,6 @@ describe.each([
     });
     expect(hidden).toEqual([]);
 
-    await page
-      .getByRole("button", { name: /^Go to/ })
-      .first()
-      .click();
-    await page.getByRole("button", { name: /^Stock room/ }).click();
-    await page.getByText(/Selected in the schedule/).waitFor();
-    await look("selected");
     expect(faults()).toEqual([]);
     await close();
   }, 120_000);

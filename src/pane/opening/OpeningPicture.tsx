@@ -49,7 +49,7 @@ const useStyles = makeStyles({
 });
 
 /** Higher in a wide pane, where the list below it keeps its room. */
-const heightFor = (width: number): number => Math.min(420, Math.max(paneFrame.height, width / 2));
+const heightFor = (width: number): number => Math.min(300, Math.max(paneFrame.height, width / 2));
 
 /** CSS pixels that a pointer is within. */
 const reach = { mouse: 3, touch: 9 } as const;
