@@ -154,6 +154,23 @@ describe("the embedded page", () => {
   });
 });
 
+test("on a narrow page a cell that the pane goes to comes into sight", async () => {
+  const { page, picture } = await openPage({ width: 450 });
+  await page.getByRole("button", { name: "Cribsheet", exact: true }).click();
+  await page.getByRole("tab", { name: "To mend" }).click();
+  await page.getByRole("button", { name: /^Go to A-113/ }).click();
+  await page.locator(".page-pane").waitFor({ state: "hidden" });
+  expect(await page.locator(".page-grid").isVisible()).toBe(true);
+  const isInGrid = await page.evaluate(
+    () => document.activeElement?.closest(".page-grid") !== null,
+  );
+  expect(isInGrid).toBe(true);
+  await picture("embedded page, 450 wide, at the cell of a finding");
+  await page.getByRole("button", { name: "Cribsheet", exact: true }).click();
+  const tab = page.getByRole("tab", { name: "To mend" });
+  expect(await tab.getAttribute("aria-selected")).toBe("true");
+}, 60_000);
+
 describe("work on the embedded page", () => {
   test("what is typed is saved, with formulas and our functions worked out", async () => {
     const watched = await openPage();
