@@ -19,8 +19,9 @@ const useStyles = makeStyles({
     padding: `${tokens.spacingVerticalSNudge} ${tokens.spacingHorizontalM}`,
     borderLeft: "4px solid transparent",
     // The picture stays above the list, and must not hide what has the focus.
-    scrollMarginTop: "400px",
-    scrollMarginBottom: "60px",
+    scrollMarginTop: "345px",
+    scrollMarginBottom: "44px",
+    "@media (min-width: 600px)": { scrollMarginTop: "390px" },
     "@media (max-height: 640px)": { scrollMarginTop: "0px" },
   },
   lit: {
