@@ -237,6 +237,24 @@ test("a long search is stopped with the best so far, and cancelled with nothing"
   expect(totalOf(panel)).toContain("Order for 3 jobs");
 });
 
+test("an order that was worked out is looked at again only when something changes", async () => {
+  const workbook = await shopWorkbook();
+  let asked = 0;
+  const counting: MemoryWorkbook = {
+    ...workbook,
+    sheets: () => {
+      asked += 1;
+      return workbook.sheets();
+    },
+  };
+  const { workOut } = await openOrder(counting);
+  await workOut();
+  await new Promise((resolve) => setTimeout(resolve, 1000));
+  const before = asked;
+  await new Promise((resolve) => setTimeout(resolve, 1000));
+  expect(asked).toBe(before);
+});
+
 test("a planner that fails is told, and what was chosen stays", async () => {
   const planOrder = () => Promise.reject(new Error("out of memory"));
   const { user, panel } = await openOrder(undefined, { planOrder });

@@ -1,5 +1,5 @@
 /** This workbook as one of those that are ordered from: its name, and its purchasing sheets as they are now. */
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import type { CountedFile } from "../../app/countFile";
 import type { OtherInputs } from "../../app/inputs";
 import { keptBlocks, type KeptBlocks } from "../../app/keptBlocks";
@@ -69,5 +69,6 @@ export function useOwnWorkbook(): OwnWorkbook {
     },
     [workbook, name, settings],
   );
-  return { name, read };
+  // The same object for the same workbook: what is made from it is looked at again when it changes.
+  return useMemo(() => ({ name, read }), [name, read]);
 }
