@@ -4,7 +4,7 @@ import { useMemo, useState } from "react";
 import type { KitBookAtHand } from "../../app/kitBookAtHand";
 import type { OpeningType } from "../../core/kitbook/kitBook";
 import { kitBookSections } from "../../core/kitbook/rows";
-import { shownRows } from "./bookRows";
+import { shownRows } from "./rowsOfType";
 import { MoreList } from "./MoreList";
 import { RowCard } from "./RowCard";
 

@@ -5,7 +5,7 @@ import type { Field } from "../../core/kitbook/fields";
 import { LevelIcon } from "../parts/LevelIcon";
 import { useSharedStyles } from "../parts/parts.styles";
 import { useBookStyles } from "./book.styles";
-import type { OpeningTexts } from "./openingForm";
+import type { OpeningTexts } from "./formFields";
 
 export type OpeningFormProps = {
   /** What this opening is called, for whoever does not see where it stands. */

@@ -4,7 +4,7 @@ import { LevelIcon } from "../parts/LevelIcon";
 import { useSharedStyles } from "../parts/parts.styles";
 import { PlaceButton } from "../parts/PlaceButton";
 import { useBookStyles } from "./book.styles";
-import type { ShownRow } from "./bookRows";
+import type { ShownRow } from "./rowsOfType";
 
 /** Columns of words; all others are formulas. */
 const isWords: ReadonlySet<string> = new Set([

@@ -11,7 +11,7 @@ import {
   textsOf,
   type OpeningTexts,
   type ReadOpening,
-} from "./openingForm";
+} from "./formFields";
 
 export type TriedTexts = {
   readonly texts: OpeningTexts;
