@@ -62,6 +62,11 @@ export default function webpackConfig(env = {}, { mode = "production" } = {}) {
           loader: path.join(root, "build/adoptStyles.cjs"),
         },
         {
+          include: packageFile("@univerjs/core", "lib", "es"),
+          test: /es[\\/]index\.js$/,
+          loader: path.join(root, "build/keepFootMarks.cjs"),
+        },
+        {
           test: /node_modules[\\/]highs[\\/]build[\\/]highs\.mjs$/,
           loader: path.join(root, "build/solverInPages.cjs"),
         },

@@ -171,6 +171,18 @@ test("on a narrow page a cell that the pane goes to comes into sight", async () 
   expect(await tab.getAttribute("aria-selected")).toBe("true");
 }, 60_000);
 
+test("the selected cell says why a function of ours has no answer", async () => {
+  const watched = await openPage();
+  const { page, picture } = watched;
+  const reason = page.locator(".page-reason");
+  await typeInColumnA(watched, 6, '=CRIB.INCHES("seven")');
+  await page.mouse.click(cellAt.column, cellAt.row(6));
+  await reason.filter({ hasText: /#VALUE! .*seven/ }).waitFor();
+  await picture("embedded page, reason of an error");
+  await page.keyboard.press("ArrowUp");
+  await reason.waitFor({ state: "hidden" });
+}, 60_000);
+
 describe("work on the embedded page", () => {
   test("what is typed is saved, with formulas and our functions worked out", async () => {
     const watched = await openPage();
@@ -179,7 +191,9 @@ describe("work on the embedded page", () => {
     await typeInColumnA(watched, 3, "=A2*2");
     await typeInColumnA(watched, 4, '=CRIB.INCHES("7\'-0 1/2""")');
     await typeInColumnA(watched, 5, "7-0");
-    await typeInColumnA(watched, 6, "mistake");
+    await typeInColumnA(watched, 6, "7'");
+    await typeInColumnA(watched, 7, "7'6");
+    await typeInColumnA(watched, 8, "mistake");
     await watched.page.keyboard.press("Control+z");
     const file = await save(watched);
     expect(file.name).toBe("Job.xlsx");
@@ -190,7 +204,9 @@ describe("work on the embedded page", () => {
       value: 84.5,
     });
     expect(cellOf(saved, 4, 0)?.value).toBe("7-0");
-    expect(cellOf(saved, 5, 0)?.value ?? null).toBeNull();
+    expect(cellOf(saved, 5, 0)?.value).toBe("7'");
+    expect(cellOf(saved, 6, 0)?.value).toBe("7'6");
+    expect(cellOf(saved, 7, 0)?.value ?? null).toBeNull();
   });
 
   test("a reload loses nothing, and starting over asks first", async () => {

@@ -1,4 +1,4 @@
-/** The owner's day: which job is at risk, what would move it, what to send. */
+/** The owner's day: which job is at risk, what would move it, what to send, and a rate that changes. */
 import { afterAll, beforeAll, describe, expect, test } from "@jest/globals";
 import axe from "axe-core";
 import type { Page } from "playwright-core";
@@ -26,6 +26,14 @@ async function openMargins(page: Page): Promise<void> {
 const openPart = (page: Page, name: string): Promise<void> =>
   panel(page).getByRole("button", { name, exact: true }).click();
 
+/** The value beside a name in the figures of the job that is open. */
+const figure = (page: Page, name: string): Promise<string> =>
+  panel(page)
+    .locator("dt", { hasText: new RegExp(`^${name}`) })
+    .first()
+    .locator("xpath=following-sibling::dd")
+    .innerText();
+
 describe.each([
   [320, false],
   [320, true],
@@ -34,7 +42,7 @@ describe.each([
   [1280, false],
   [1280, true],
 ])("the margins, %s pixels wide, dark: %s", (width, dark) => {
-  test("are sound for all jobs and for one", async () => {
+  test("are sound in every part", async () => {
     const opened = await browser.open("/", { width, height: 800, dark });
     const { page, picture, faults, close } = opened;
     const look = async (name: string, at?: string): Promise<void> => {
@@ -59,6 +67,27 @@ describe.each([
     }
     await look("lines", "From cost to price");
     await look("freight", "Weight and freight");
+    await openPart(page, "What if");
+    await panel(page).getByRole("textbox", { name: "Labour hours: typed change" }).fill("20");
+    await look("what-if", "What if");
+    await panel(page)
+      .getByRole("heading", { name: "What moves the margin most" })
+      .scrollIntoViewIfNeeded();
+    await look("tornado");
+    await openPart(page, "What if");
+    await openPart(page, "Chance of missing the target");
+    await look("ranges", "Chance of missing the target");
+    await panel(page).getByRole("button", { name: "Simulate" }).click();
+    await panel(page)
+      .getByRole("img", { name: /^Histogram/ })
+      .waitFor();
+    await panel(page)
+      .getByRole("img", { name: /^Histogram/ })
+      .scrollIntoViewIfNeeded();
+    await look("histogram");
+    await openPart(page, "Chance of missing the target");
+    await openPart(page, "Sheets and quotation");
+    await look("sheets", "Sheets and quotation");
     expect(faults()).toEqual([]);
     await close();
   }, 180_000);
@@ -132,6 +161,47 @@ test("an owner finds the job at risk, tries a price, simulates it in a worker, a
   if (!quotation.ok) throw new Error(quotation.error.message);
   const { sheets } = quotation.value.snapshot();
   expect(sheets.map(({ name }) => name)).toEqual(["Quotation"]);
+  expect(faults()).toEqual([]);
+  await close();
+}, 120_000);
+
+test("without rates a sheet of them is added; a rate typed in the grid moves the price", async () => {
+  const { page, faults, close } = await browser.open("/", { width: 1280, height: 800 });
+  await page.getByRole("tab", { name: "Jobs" }).waitFor();
+  await chooseCsv(page, 1, 4);
+  await openMargins(page);
+  await panel(page).getByRole("button", { name: "Add a rates sheet" }).click();
+  await panel(page)
+    .getByText(/has no rates sheet/)
+    .waitFor({ state: "hidden" });
+  await panel(page).getByRole("button", { name: "Job 0", exact: true }).click();
+  const before = await figure(page, "Price");
+  await page.waitForTimeout(500);
+  // Into the spreadsheet, where the new sheet is in front: from A1 to the lead installer's wage.
+  await page
+    .locator(".page-grid canvas[id^=univer-sheet-main-canvas]")
+    .click({ position: { x: 120, y: 60 } });
+  await page.keyboard.press("Control+Home");
+  for (const key of [
+    "ArrowDown",
+    "ArrowDown",
+    "ArrowDown",
+    "ArrowRight",
+    "ArrowRight",
+    "ArrowRight",
+  ]) {
+    await page.keyboard.press(key);
+  }
+  await page.keyboard.type("95");
+  await page.keyboard.press("Enter");
+  await page.waitForFunction(
+    (last) =>
+      ![...document.querySelectorAll("[role=tabpanel]:not([hidden]) dd")].some(
+        (each) => each.textContent === last,
+      ),
+    before,
+  );
+  expect(await figure(page, "Price")).not.toBe(before);
   expect(faults()).toEqual([]);
   await close();
 }, 120_000);

@@ -43,6 +43,11 @@ describe.each([
     await page.getByRole("button", { name: /^Write sheets/ }).click();
     await page.getByText(/sheets written/).waitFor();
     await look("written");
+    for (const name of ["Order", "Margins", "Changes", "Kit book"]) {
+      await page.getByRole("tab", { name, exact: true }).click();
+      await page.locator("[role=tabpanel]:not([hidden]) button").first().waitFor();
+      await look(name.toLowerCase());
+    }
     await page.getByRole("tab", { name: "Set-up" }).click();
     for (const part of ["Kit book", "Items and costs", "Lengths and money"]) {
       await page.getByRole("button", { name: part, exact: true }).click();

@@ -48,13 +48,13 @@ async function faultsOf(page: Page): Promise<readonly string[]> {
 }
 
 describe.each([
-  [320, false],
-  [320, true],
-  [450, false],
-  [450, true],
-])("an opening's picture, %s pixels wide, dark: %s", (width, dark) => {
+  [320, 800, false],
+  [320, 1000, true],
+  [450, 1000, false],
+  [450, 800, true],
+])("an opening's picture, %s by %s pixels, dark: %s", (width, height, dark) => {
   test("and its list light each other, by pointer and by keys", async () => {
-    const { page, picture, faults, close } = await browser.open("/", { width, height: 800, dark });
+    const { page, picture, faults, close } = await browser.open("/", { width, height, dark });
     const look = async (name: string): Promise<void> => {
       expect({ name, faults: await faultsOf(page) }).toEqual({ name, faults: [] });
       await picture(`picture-${width}-${dark ? "dark" : "light"}-${name}`);
@@ -70,6 +70,7 @@ describe.each([
     await look("line");
 
     const place = page.getByRole("option", { name: /^strike 1/ });
+    await place.scrollIntoViewIfNeeded();
     const box = await place.locator("rect").first().boundingBox();
     if (box === null) throw new Error("The strike is not drawn");
     await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);

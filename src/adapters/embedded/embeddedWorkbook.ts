@@ -98,6 +98,8 @@ export function embeddedWorkbook(
         ready.push(makeReady(drawing));
       }
       options.onProgress?.(drawings.length / (drawings.length + 1));
+      // A result that comes late would be put into a cell that has no formula any more.
+      await engine.calculation.done();
       const plan = await planAtRest(engine, ready);
       if (!plan.ok) return plan;
       if (options.signal?.aborted === true) return err(cancelled);

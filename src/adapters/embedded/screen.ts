@@ -1,5 +1,11 @@
 /** The grid on the page: the engine, and all that a person sees and touches of it. */
-import { LocaleType, mergeLocales, ThemeService } from "@univerjs/core";
+import {
+  DOCS_NORMAL_EDITOR_UNIT_ID_KEY,
+  IUniverInstanceService,
+  LocaleType,
+  mergeLocales,
+  ThemeService,
+} from "@univerjs/core";
 import dataValidationWords from "@univerjs/data-validation/locale/en-US";
 import designWords from "@univerjs/design/locale/en-US";
 import { UniverDocsPlugin } from "@univerjs/docs";
@@ -37,7 +43,7 @@ import "@univerjs/sheets-data-validation-ui/lib/index.css";
 import "@univerjs/sheets-note-ui/lib/index.css";
 import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import { embeddedWorkbook, type EmbeddedWorkbook } from "./embeddedWorkbook";
-import { startEngine, type Engine, type PluginChoice } from "./engine";
+import { openGridWorkbook, startEngine, type Engine, type PluginChoice } from "./engine";
 import { skipChecksOfWhatIsGone } from "./lateChecks";
 import { markNoneOfOpenLists } from "./openLists";
 import { AdoptedThemeStyles } from "./themeStyles";
@@ -112,9 +118,22 @@ export function openScreen(
     workbook,
     setDark: (next) => engine.injector.get(ThemeService).setDarkMode(next),
     recalculate: () => recalculateFunctions(engine, functions),
-    focus: () => engine.injector.get(ILayoutService).focus(),
+    focus: () => giveKeyboard(engine),
     dispose: () => engine.univer.dispose(),
   };
+}
+
+/**
+ * The grid gives the keyboard to the editor it used last. Without the cells' own made that one, what
+ * is typed before the first click goes nowhere.
+ */
+function giveKeyboard(engine: Engine): void {
+  const instances = engine.injector.get(IUniverInstanceService);
+  if (instances.getUnit(DOCS_NORMAL_EDITOR_UNIT_ID_KEY) !== null) {
+    instances.setCurrentUnitForType(DOCS_NORMAL_EDITOR_UNIT_ID_KEY);
+  }
+  instances.focusUnit(openGridWorkbook(engine).getUnitId());
+  engine.injector.get(ILayoutService).focus();
 }
 
 const sheetScreens: readonly PluginChoice[] = [

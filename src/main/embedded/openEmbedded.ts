@@ -54,7 +54,11 @@ function showingWhereItGoes(page: PageParts, { workbook, focus }: GridScreen): W
     ...workbook,
     goTo: async (place) => {
       const isHidden = page.isOnlyPart("pane");
-      if (isHidden) page.showPart("grid");
+      if (isHidden) {
+        page.showPart("grid");
+        // The grid scrolls by the size that it is drawn with.
+        await nextFrame();
+      }
       const gone = await workbook.goTo(place);
       if (!isHidden) return gone;
       if (gone.ok) focus();
@@ -63,6 +67,11 @@ function showingWhereItGoes(page: PageParts, { workbook, focus }: GridScreen): W
     },
   };
 }
+
+const nextFrame = (): Promise<void> =>
+  new Promise((drawn) => {
+    requestAnimationFrame(() => requestAnimationFrame(() => drawn()));
+  });
 
 /**
  * F6 goes from the spreadsheet to the pane, to the bar, and to the spreadsheet again. Tab cannot: in

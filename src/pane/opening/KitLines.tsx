@@ -22,7 +22,7 @@ const useStyles = makeStyles({
     scrollMarginTop: "345px",
     scrollMarginBottom: "44px",
     "@media (min-width: 600px)": { scrollMarginTop: "390px" },
-    "@media (max-height: 640px)": { scrollMarginTop: "0px" },
+    "@media (max-height: 860px)": { scrollMarginTop: "0px" },
   },
   lit: {
     borderLeftColor: tokens.colorBrandStroke1,

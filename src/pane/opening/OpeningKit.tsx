@@ -26,7 +26,7 @@ const useStyles = makeStyles({
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
     backgroundColor: tokens.colorNeutralBackground1,
     // Where there is little height the list needs all of it.
-    "@media (max-height: 640px)": { position: "static" },
+    "@media (max-height: 860px)": { position: "static" },
   },
 });
 
