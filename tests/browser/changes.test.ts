@@ -115,10 +115,8 @@ async function revisedDemo(): Promise<WorkbookSnapshot> {
 }
 
 describe.each([
-  [320, false],
   [320, true],
   [450, false],
-  [450, true],
 ])("the view of changes, %s pixels wide, dark: %s", (width, dark) => {
   test("is sound, empty and full", async () => {
     const watched = await browser.open("/", { width, height: 800, dark });

@@ -36,11 +36,8 @@ const figure = (page: Page, name: string): Promise<string> =>
 
 describe.each([
   [320, false],
-  [320, true],
-  [450, false],
   [450, true],
   [1280, false],
-  [1280, true],
 ])("the margins, %s pixels wide, dark: %s", (width, dark) => {
   test("are sound in every part", async () => {
     const opened = await browser.open("/", { width, height: 800, dark });

@@ -122,10 +122,8 @@ test("two jobs and a workbook dropped in: ordered, sent, changed, the difference
 }, 240_000);
 
 describe.each([
-  [320, false],
   [320, true],
   [450, false],
-  [1280, true],
 ])("the order, %s pixels wide, dark: %s", (width, dark) => {
   test("is sound, all parts of it open", async () => {
     const opened = await browser.open("/", { width, height: 900, dark });

@@ -10,10 +10,8 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 describe.each([
-  [320, false],
   [320, true],
   [450, false],
-  [450, true],
 ])("the pane, %s pixels wide, dark: %s", (width, dark) => {
   test("is sound in every view", async () => {
     const opened = await browser.open("/", { width, height: 800, dark });
