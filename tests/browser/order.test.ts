@@ -95,7 +95,7 @@ test("two jobs and a workbook dropped in: ordered, sent, changed, the difference
   await page.getByRole("tab", { name: /To mend/ }).click();
   await page.getByRole("button", { name: /A-113/ }).first().click();
   await intoGrid(page);
-  await page.keyboard.type("7'-6\"");
+  await page.keyboard.type("7'-0\"");
   await page.keyboard.press("Enter");
   await page.getByRole("tab", { name: "Order", exact: true }).click();
   const changed = page.getByText(/has changed since/);
