@@ -40,7 +40,9 @@ const shared = {
   transformIgnorePatterns: [`/node_modules/(?!(.*/)?(${esModulePackages.join("|")})/)`],
 };
 module.exports = {
-  testTimeout: 30000,
+  testTimeout: 60000,
+  // Every core: the browser's tests wait more than they work.
+  maxWorkers: "100%",
   projects: [
     {
       ...shared,
