@@ -53,9 +53,7 @@ describe("npm run compare", () => {
     const newer = schedule("rev.csv", "D1,1,hinged door,4',7',8'", "D3,1,hinged door,3',7',8'");
     const { status, stdout, stderr } = compare(older, newer);
     expect([status, stderr]).toEqual([0, ""]);
-    expect(stdout).toContain(
-      `In ${older} the job was called bid: it is taken to be the same.`,
-    );
+    expect(stdout).toContain(`In ${older} the job was called bid: it is taken to be the same.`);
     expect(stdout).toContain("1 opening changed, 1 perhaps under another mark");
     expect(stdout).toContain(`CHANGED rev D1\n    Width: 3'-0" is now 4'-0"`);
     expect(stdout).toMatch(/TO CONFIRM \(\d+ % alike\) rev D3 \(was D2\)/);
