@@ -26,5 +26,5 @@ test.each([1, 2, 3, 4, 5])(
     expect(world.tokens).toBeGreaterThan(steps / 8);
     expect(world.live.size).toBeGreaterThan(10);
   },
-  120_000,
+  600_000,
 );
