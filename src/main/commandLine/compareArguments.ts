@@ -1,10 +1,10 @@
 /** The words after `npm run compare --`. */
-import { parseArgs } from "node:util";
 import { nowName } from "../../app/issues";
 import { err, ok, type Result } from "../../core/base/result";
 import { readDate } from "../../core/base/cell";
 import type { LengthUnit } from "../../core/lengths/length";
 import type { MarkAnswer } from "../../core/revisions/markPairs";
+import { readUnit, readWords, wrongWords } from "./words";
 
 /** `files`: two files. `issues`: two counts of one workbook, by their names. */
 export type CompareArguments = {
@@ -55,13 +55,27 @@ const usage = [
   "Exit status: 0 compared and all counted, 1 some openings not counted, 2 unusable input.",
 ].join("\n");
 
+const options = {
+  json: { type: "boolean" },
+  out: { type: "string" },
+  unit: { type: "string" },
+  issue: { type: "string", multiple: true },
+  same: { type: "string", multiple: true },
+  "not-same": { type: "string", multiple: true },
+  remove: { type: "string" },
+  freeze: { type: "string" },
+  who: { type: "string" },
+  note: { type: "string" },
+  date: { type: "string" },
+  list: { type: "boolean" },
+} as const;
+
 /** Error: what is wrong with the words, with the usage. */
 export function readCompareArguments(words: readonly string[]): Result<CompareArguments, string> {
-  const wrong = (says: string): Result<never, string> => err(`${says}\n\n${usage}`);
-  const parsed = parse(words);
-  if (!parsed.ok) return wrong(parsed.error);
+  const wrong = (says: string): Result<never, string> => err(wrongWords(says, usage));
+  const parsed = readWords(words, options, usage);
+  if (!parsed.ok) return parsed;
   const { values, positionals } = parsed.value;
-  if (values.help === true) return err(usage);
   const unit = readUnit(values.unit);
   if (!unit.ok) return wrong(unit.error);
   const answers = readAnswers(values.same ?? [], values["not-same"] ?? []);
@@ -92,41 +106,6 @@ export function readCompareArguments(words: readonly string[]): Result<CompareAr
   if (from !== undefined) return ok({ ...common, kind: "issues", workbook: first, from, to });
   if (second === undefined) return wrong("Name two files, or one workbook and an issue.");
   return ok({ ...common, kind: "files", older: first, newer: second });
-}
-
-function parse(words: readonly string[]) {
-  try {
-    return ok(
-      parseArgs({
-        args: [...words],
-        allowPositionals: true,
-        options: {
-          json: { type: "boolean" },
-          out: { type: "string" },
-          unit: { type: "string" },
-          issue: { type: "string", multiple: true },
-          same: { type: "string", multiple: true },
-          "not-same": { type: "string", multiple: true },
-          remove: { type: "string" },
-          freeze: { type: "string" },
-          who: { type: "string" },
-          note: { type: "string" },
-          date: { type: "string" },
-          list: { type: "boolean" },
-          help: { type: "boolean", short: "h" },
-        },
-      }),
-    );
-  } catch (error) {
-    // The parser throws on words it does not know: that is a person's fault and not ours.
-    if (error instanceof TypeError) return err(error.message);
-    throw error;
-  }
-}
-
-function readUnit(word: string | undefined): Result<LengthUnit | null, string> {
-  if (word === undefined) return ok(null);
-  return word === "in" || word === "mm" ? ok(word) : err(`--unit is in or mm, and not ${word}.`);
 }
 
 function readAnswers(

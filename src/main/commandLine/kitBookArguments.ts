@@ -1,6 +1,6 @@
 /** The words after `npm run kitbook --`. */
-import { parseArgs } from "node:util";
 import { err, ok, type Result } from "../../core/base/result";
+import { readWords } from "./words";
 
 export const kitBookUsage = [
   "Use: npm run --silent kitbook -- check FILE [--out NEW.xlsx]",
@@ -40,32 +40,26 @@ export type KitBookWords = {
   readonly json: boolean;
 };
 
+const options = {
+  opening: { type: "string", default: "" },
+  and: { type: "string", default: "" },
+  field: { type: "string", default: "" },
+  out: { type: "string", default: "" },
+  from: { type: "string", default: "" },
+  take: { type: "string", default: "" },
+  yes: { type: "boolean", default: false },
+  json: { type: "boolean", default: false },
+} as const;
+
 /** Error: what is wrong with the words, with the usage. */
 export function readKitBookWords(words: readonly string[]): Result<KitBookWords, string> {
-  try {
-    const { values, positionals } = parseArgs({
-      args: [...words],
-      allowPositionals: true,
-      options: {
-        opening: { type: "string", default: "" },
-        and: { type: "string", default: "" },
-        field: { type: "string", default: "" },
-        out: { type: "string", default: "" },
-        from: { type: "string", default: "" },
-        take: { type: "string", default: "" },
-        yes: { type: "boolean", default: false },
-        json: { type: "boolean", default: false },
-      },
-    });
-    const [command, ...paths] = positionals;
-    if (command === undefined || paths.length === 0) return err(kitBookUsage);
-    const { and: other, ...rest } = values;
-    return ok({ command, paths, other, ...rest });
-  } catch (error) {
-    // The parser throws on words it does not know: that is a person's fault and not ours.
-    if (error instanceof TypeError) return err(`${error.message}\n\n${kitBookUsage}`);
-    throw error;
-  }
+  const read = readWords(words, options, kitBookUsage);
+  if (!read.ok) return read;
+  const { values, positionals } = read.value;
+  const [command, ...paths] = positionals;
+  if (command === undefined || paths.length === 0) return err(kitBookUsage);
+  const { and: other, ...rest } = values;
+  return ok({ command, paths, other, ...rest });
 }
 
 /**

@@ -1,8 +1,8 @@
 /** The words after `npm run order --`. */
-import { parseArgs } from "node:util";
 import { readDate } from "../../core/base/cell";
 import { err, ok, type Result } from "../../core/base/result";
 import { today as todayNow } from "../../app/today";
+import { readWords, wrongWords, type Words } from "./words";
 
 /** An order that is worked out. */
 export type OrderArguments = {
@@ -74,26 +74,40 @@ const usage = [
   "Exit status: 0 everything is on the order, 1 something is not, 2 unusable input.",
 ].join("\n");
 
+const options = {
+  jobs: { type: "string", multiple: true },
+  "kit-book": { type: "string" },
+  items: { type: "string" },
+  today: { type: "string" },
+  seconds: { type: "string" },
+  now: { type: "boolean" },
+  "can-wait": { type: "boolean" },
+  "next-order": { type: "string" },
+  keep: { type: "boolean" },
+  number: { type: "string" },
+  who: { type: "string" },
+  out: { type: "string" },
+  json: { type: "boolean" },
+} as const;
+
 /** Error: what is wrong with the words, with the usage. */
 export function readOrderArguments(
   words: readonly string[],
 ): Result<OrderArguments | BookArguments, string> {
-  const parsed = parse(words);
-  if (!parsed.ok) return err(wrongWords(parsed.error));
+  const parsed = readWords(words, options, usage);
+  if (!parsed.ok) return parsed;
   const { values, positionals } = parsed.value;
-  if (values.help === true) return err(usage);
   const today = dayOf(values.today, 0);
-  if (today === null) return err(wrongWords(notADay("--today", values.today)));
+  if (today === null) return err(wrongWords(notADay("--today", values.today), usage));
   const common = { today, json: values.json ?? false, out: values.out ?? null };
   const act = bookActs.find((each) => each === positionals[0]);
   const read =
     act === undefined
       ? workOutArguments(positionals, values, common)
       : bookArguments(act, positionals.slice(1), { ...common, who: values.who ?? "" });
-  return read.ok ? read : err(wrongWords(read.error));
+  return read.ok ? read : err(wrongWords(read.error, usage));
 }
 
-const wrongWords = (says: string): string => `${says}\n\n${usage}`;
 const notADay = (option: string, found: string | undefined): string =>
   `${option} is a date such as 2026-12-01, and not ${found ?? ""}.`;
 
@@ -154,38 +168,7 @@ function workOutArguments(
   });
 }
 
-type Values = Extract<ReturnType<typeof parse>, { readonly ok: true }>["value"]["values"];
-
-function parse(words: readonly string[]) {
-  try {
-    return ok(
-      parseArgs({
-        args: [...words],
-        allowPositionals: true,
-        options: {
-          jobs: { type: "string", multiple: true },
-          "kit-book": { type: "string" },
-          items: { type: "string" },
-          today: { type: "string" },
-          seconds: { type: "string" },
-          now: { type: "boolean" },
-          "can-wait": { type: "boolean" },
-          "next-order": { type: "string" },
-          keep: { type: "boolean" },
-          number: { type: "string" },
-          who: { type: "string" },
-          out: { type: "string" },
-          json: { type: "boolean" },
-          help: { type: "boolean", short: "h" },
-        },
-      }),
-    );
-  } catch (error) {
-    // The parser throws on words it does not know: that is a person's fault and not ours.
-    if (error instanceof TypeError) return err(error.message);
-    throw error;
-  }
-}
+type Values = Words<typeof options>["values"];
 
 /** The day of the words; where there are none, so many days after `from`. */
 function dayOf(words: string | undefined, after: number, from = todayNow()): number | null {

@@ -1,11 +1,11 @@
 /** The words after `npm run packing --`. */
-import { parseArgs } from "node:util";
 import { readLabelLength } from "../../app/labelLength";
 import { packingKinds, type PackingKind } from "../../app/packingLists";
 import { err, ok, type Result } from "../../core/base/result";
 import type { LengthUnit } from "../../core/lengths/length";
 import { labelGridFault, type LabelGrid } from "../../sheets/labelGrid";
 import { papers } from "../../workbook/drawing";
+import { readUnit, readWords, wrongWords } from "./words";
 
 export type PackingArguments = {
   readonly schedule: string;
@@ -40,30 +40,41 @@ const usage = [
   "Exit status: 0 all packed, 1 some openings not counted, 2 unusable input.",
 ].join("\n");
 
+const options = {
+  "kit-book": { type: "string" },
+  items: { type: "string" },
+  unit: { type: "string" },
+  sheet: { type: "string" },
+  out: { type: "string" },
+  only: { type: "string" },
+  job: { type: "string", multiple: true },
+  labels: { type: "string" },
+  paper: { type: "string" },
+  "label-margins": { type: "string" },
+  "label-gaps": { type: "string" },
+} as const;
+
 /** Error: what is wrong with the words, with the usage. */
 export function readPackingArguments(words: readonly string[]): Result<PackingArguments, string> {
-  const wrong = (says: string): Result<never, string> => err(`${says}\n\n${usage}`);
-  const parsed = parse(words);
-  if (!parsed.ok) return wrong(parsed.error);
+  const wrong = (says: string): Result<never, string> => err(wrongWords(says, usage));
+  const parsed = readWords(words, options, usage);
+  if (!parsed.ok) return parsed;
   const { values, positionals } = parsed.value;
-  if (values.help === true) return err(usage);
   const [schedule, ...more] = positionals;
   if (schedule === undefined) return wrong("Name a schedule.");
   if (more.length > 0) return wrong(`Name one schedule: ${more.join(" ")} is one too many.`);
   if (values.out === undefined) return wrong("Name the workbook to write with --out.");
-  const unit = values.unit ?? null;
-  if (unit !== null && unit !== "in" && unit !== "mm") {
-    return wrong(`--unit is in or mm, and not ${unit}.`);
-  }
+  const unit = readUnit(values.unit);
+  if (!unit.ok) return wrong(unit.error);
   const kinds = readKinds(values.only);
   if (!kinds.ok) return wrong(kinds.error);
-  const change = readGrid(values, unit ?? "in");
+  const change = readGrid(values, unit.value ?? "in");
   if (!change.ok) return wrong(change.error);
   return ok({
     schedule,
     kitBook: values["kit-book"] ?? null,
     items: values.items ?? null,
-    unit,
+    unit: unit.value,
     sheet: values.sheet ?? null,
     out: values.out,
     kinds: kinds.value,
@@ -74,35 +85,6 @@ export function readPackingArguments(words: readonly string[]): Result<PackingAr
       return fault === null ? ok(grid) : err(fault);
     },
   });
-}
-
-function parse(words: readonly string[]) {
-  try {
-    return ok(
-      parseArgs({
-        args: [...words],
-        allowPositionals: true,
-        options: {
-          "kit-book": { type: "string" },
-          items: { type: "string" },
-          unit: { type: "string" },
-          sheet: { type: "string" },
-          out: { type: "string" },
-          only: { type: "string" },
-          job: { type: "string", multiple: true },
-          labels: { type: "string" },
-          paper: { type: "string" },
-          "label-margins": { type: "string" },
-          "label-gaps": { type: "string" },
-          help: { type: "boolean", short: "h" },
-        },
-      }),
-    );
-  } catch (error) {
-    // The parser throws on words it does not know: that is a person's fault and not ours.
-    if (error instanceof TypeError) return err(error.message);
-    throw error;
-  }
 }
 
 function readKinds(only: string | undefined): Result<readonly PackingKind[], string> {

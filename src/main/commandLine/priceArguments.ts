@@ -1,10 +1,10 @@
 /** The words after `npm run price --`. */
-import { parseArgs } from "node:util";
 import { err, ok, type Result } from "../../core/base/result";
 import { noPercent, percent, readPercent, type Percent } from "../../core/pricing/percent";
 import { asEstimated, type WhatIf } from "../../core/pricing/whatIf";
 import { usualDraws } from "../../app/simulateJob";
 import { fileExists } from "./files";
+import { readWords, wrongWords } from "./words";
 
 export type PriceArguments = {
   readonly path: string;
@@ -47,11 +47,23 @@ const usage = [
   "Exit status: 0 all counted, priced and within capacities, 1 something is not, 2 unusable input.",
 ].join("\n");
 
+const options = {
+  json: { type: "boolean" },
+  out: { type: "string" },
+  quotation: { type: "string" },
+  "what-if": { type: "string" },
+  simulate: { type: "string" },
+  draws: { type: "string" },
+  actuals: { type: "boolean" },
+  "actuals-for": { type: "string" },
+  accept: { type: "string" },
+} as const;
+
 /** Error: what is wrong with the words, with the usage. */
 export function readPriceArguments(words: readonly string[]): Result<PriceArguments, string> {
-  const wrong = (says: string): Result<never, string> => err(`${says}\n\n${usage}`);
-  const parsed = parse(words);
-  if (!parsed.ok) return wrong(parsed.error);
+  const wrong = (says: string): Result<never, string> => err(wrongWords(says, usage));
+  const parsed = readWords(words, options, usage);
+  if (!parsed.ok) return parsed;
   const { values, positionals } = parsed.value;
   const [path, ...more] = positionals;
   if (path === undefined || more.length > 0) return wrong("Name one workbook.");
@@ -87,32 +99,6 @@ export function readPriceArguments(words: readonly string[]): Result<PriceArgume
   }
   const wish = { path, json, out, quotation, seed, draws, actuals, actualsFor, accept: numbers };
   return ok({ ...wish, changes: changes.value });
-}
-
-function parse(words: readonly string[]) {
-  try {
-    return ok(
-      parseArgs({
-        args: [...words],
-        allowPositionals: true,
-        options: {
-          json: { type: "boolean" },
-          out: { type: "string" },
-          quotation: { type: "string" },
-          "what-if": { type: "string" },
-          simulate: { type: "string" },
-          draws: { type: "string" },
-          actuals: { type: "boolean" },
-          "actuals-for": { type: "string" },
-          accept: { type: "string" },
-        },
-      }),
-    );
-  } catch (error) {
-    // The parser throws on words it does not know: that is a person's fault and not ours.
-    if (error instanceof TypeError) return err(error.message);
-    throw error;
-  }
 }
 
 const movable = ["material", "hours", "rate", "freight", "discount"] as const;

@@ -1,10 +1,10 @@
 /** The words after `npm run takeoff --`. */
-import { parseArgs } from "node:util";
 import { err, ok, type Result } from "../../core/base/result";
 import type { LengthUnit } from "../../core/lengths/length";
 import type { ScheduleKey } from "../../core/openings/openingRow";
 import { scheduleColumns } from "../../tables/scheduleColumns";
 import type { ScheduleMapping } from "../../tables/scheduleLayout";
+import { readUnit, readWords, wrongWords } from "./words";
 
 export type TakeOffArguments = {
   readonly schedule: string;
@@ -35,58 +35,40 @@ export const takeOffUsage = [
   "Exit status: 0 all counted, 1 some openings not counted, 2 unusable input.",
 ].join("\n");
 
+const options = {
+  "kit-book": { type: "string" },
+  items: { type: "string" },
+  unit: { type: "string" },
+  sheet: { type: "string" },
+  column: { type: "string", multiple: true },
+  out: { type: "string" },
+  json: { type: "boolean" },
+} as const;
+
 /** Error: what is wrong with the words, with the usage. */
 export function readTakeOffArguments(words: readonly string[]): Result<TakeOffArguments, string> {
-  const parsed = parse(words);
-  if (!parsed.ok) return err(`${parsed.error}\n\n${takeOffUsage}`);
+  const wrong = (says: string): Result<never, string> => err(wrongWords(says, takeOffUsage));
+  const parsed = readWords(words, options, takeOffUsage);
+  if (!parsed.ok) return parsed;
   const { values, positionals } = parsed.value;
-  if (values.help === true) return err(takeOffUsage);
   const [schedule, ...more] = positionals;
-  if (schedule === undefined) return err(`Name a schedule.\n\n${takeOffUsage}`);
-  if (more.length > 0)
-    return err(`Name one schedule: ${more.join(" ")} is one too many.\n\n${takeOffUsage}`);
-  const unit = values.unit ?? null;
-  if (unit !== null && !isUnit(unit)) return err(`--unit is in or mm, and not ${unit}.`);
+  if (schedule === undefined) return wrong("Name a schedule.");
+  if (more.length > 0) return wrong(`Name one schedule: ${more.join(" ")} is one too many.`);
+  const unit = readUnit(values.unit);
+  if (!unit.ok) return wrong(unit.error);
   const columns = readColumns(values.column ?? []);
-  if (!columns.ok) return columns;
+  if (!columns.ok) return wrong(columns.error);
   return ok({
     schedule,
     kitBook: values["kit-book"] ?? null,
     items: values.items ?? null,
-    unit,
+    unit: unit.value,
     out: values.out ?? null,
     json: values.json ?? false,
     sheet: values.sheet ?? null,
     columns: columns.value,
   });
 }
-
-function parse(words: readonly string[]) {
-  try {
-    return ok(
-      parseArgs({
-        args: [...words],
-        allowPositionals: true,
-        options: {
-          "kit-book": { type: "string" },
-          items: { type: "string" },
-          unit: { type: "string" },
-          sheet: { type: "string" },
-          column: { type: "string", multiple: true },
-          out: { type: "string" },
-          json: { type: "boolean" },
-          help: { type: "boolean", short: "h" },
-        },
-      }),
-    );
-  } catch (error) {
-    // The parser throws on words it does not know: that is a person's fault and not ours.
-    if (error instanceof TypeError) return err(error.message);
-    throw error;
-  }
-}
-
-const isUnit = (word: string): word is LengthUnit => word === "in" || word === "mm";
 
 function readColumns(pairs: readonly string[]): Result<ScheduleMapping, string> {
   const columns: Partial<Record<ScheduleKey, string>> = {};
