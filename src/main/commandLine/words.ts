@@ -31,11 +31,18 @@ export function readWords<const Wanted extends Options>(
     const { help: isAsked } = read.values as { readonly help?: boolean };
     return isAsked === true ? err(usage) : ok(read);
   } catch (error) {
-    // The parser throws on words it does not know: that is a person's fault and not ours.
-    if (error instanceof TypeError) return err(wrongWords(error.message, usage));
+    if (isAboutWords(error)) return err(wrongWords(error.message, usage));
     throw error;
   }
 }
+
+/** The parser throws on words it does not know: that is a person's fault and not ours. */
+const isAboutWords = (error: unknown): error is Error =>
+  typeof error === "object" &&
+  error !== null &&
+  "code" in error &&
+  typeof error.code === "string" &&
+  error.code.startsWith("ERR_PARSE_ARGS_");
 
 /** What is wrong with the words, with the usage below it. */
 export const wrongWords = (says: string, usage: string): string => `${says}\n\n${usage}`;
