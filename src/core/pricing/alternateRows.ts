@@ -5,6 +5,7 @@
 import { cellText, isBlank, type TypedCell } from "../base/cell";
 import { makeFinding, type Finding, type FindingTable } from "../base/finding";
 import { tenThousandths, type Cents, type TenThousandths } from "../base/units";
+import { typedNumber } from "../base/typedNumber";
 import { nearestName } from "../formulas/names";
 import { canExtend, extend } from "../money/amounts";
 import type { Currency } from "../money/currency";
@@ -147,10 +148,8 @@ const mostHundredths = 1e9;
 /** One, where nothing was typed. `null` for what is no number. */
 function numberOf(cell: TypedCell | undefined): number | null {
   if (cell === undefined || isBlank(cell.value)) return 1;
-  const { value } = cell;
-  const number =
-    typeof value === "string" ? Number(value.normalize("NFKC").replaceAll("\u2212", "-")) : value;
-  return typeof number === "number" && Number.isFinite(number) ? number : null;
+  const number = typedNumber(cell.value);
+  return Number.isFinite(number) ? number : null;
 }
 
 function eachOf(

@@ -2,6 +2,7 @@
 import { cellText, isBlank, readDate, type CellPlace, type TypedCell } from "../base/cell";
 import { makeFinding, type Finding, type FindingTable } from "../base/finding";
 import { pieces, pounds, type Pieces, type Pounds, type TenThousandths } from "../base/units";
+import { typedNumber } from "../base/typedNumber";
 import type { Currency } from "../money/currency";
 import { priceFinding } from "../money/moneyFindings";
 import { readPrice } from "../money/price";
@@ -114,9 +115,9 @@ function checkItem(code: string, row: ItemRow, currency: Currency, findings: Fin
   const number = (column: ItemColumn, finding: keyof typeof itemFindings): number | null => {
     const cell = row[column];
     if (cell === undefined || isBlank(cell.value)) return null;
-    const value =
-      typeof cell.value === "string" ? Number(cell.value.trim().replace(/%$/, "")) : cell.value;
-    if (typeof value === "number" && Number.isFinite(value) && value >= 0) return value;
+    const { value } = cell;
+    const number = typedNumber(typeof value === "string" ? value.trim().replace(/%$/, "") : value);
+    if (Number.isFinite(number) && number >= 0) return number;
     report(finding, cell);
     return null;
   };

@@ -1,6 +1,7 @@
 /** What a firm types for its quotations: who offers to whom, what is in, what is not, how long it holds. */
 import { cellText, isBlank, type TypedCell } from "../base/cell";
 import { makeFinding, type Finding, type FindingTable } from "../base/finding";
+import { typedNumber } from "../base/typedNumber";
 import type { QuotationTerms } from "./quotation";
 
 /** The words in the first column of a terms sheet. `many`: each row of the kind adds a line. */
@@ -96,9 +97,8 @@ function daysOf(
 ): { readonly days: number; readonly findings: readonly Finding[] } {
   if (term === undefined) return { days: usualDays, findings: [] };
   const { value, place } = term.cell;
-  const days = typeof value === "string" ? Number(value.trim()) : value;
-  const isSound =
-    typeof days === "number" && Number.isInteger(days) && days >= 1 && days <= mostDays;
+  const days = typedNumber(value);
+  const isSound = Number.isInteger(days) && days >= 1 && days <= mostDays;
   if (isSound) return { days, findings: [] };
   const found = cellText(value);
   return {

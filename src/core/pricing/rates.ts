@@ -2,6 +2,7 @@
 import { cellText, isBlank, type CellValue, type TypedCell } from "../base/cell";
 import { makeFinding, type Finding, type FindingTable } from "../base/finding";
 import { cents, type Cents, type TenThousandths } from "../base/units";
+import { typedNumber } from "../base/typedNumber";
 import type { Currency } from "../money/currency";
 import { priceFinding } from "../money/moneyFindings";
 import { readPrice } from "../money/price";
@@ -125,9 +126,8 @@ export function rateReader(table: RateTable, job: string, currency: Currency): R
     number: (key) => {
       const { value } = cell(key);
       if (isBlank(value)) return null;
-      const number = typeof value === "string" ? Number(value.trim()) : value;
-      const isSound = typeof number === "number" && Number.isFinite(number) && number >= 0;
-      if (!isSound) return refuse("rate-not-a-number", key);
+      const number = typedNumber(value);
+      if (!(Number.isFinite(number) && number >= 0)) return refuse("rate-not-a-number", key);
       const row = rowOf(key);
       const most = row.most ?? (row.kind === "count" ? mostOf.count : mostOf.number);
       return number <= most ? number : refuse("rate-out-of-range", key, { most: String(most) });

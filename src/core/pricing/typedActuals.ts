@@ -5,6 +5,7 @@
 import { cellText, isBlank, type TypedCell } from "../base/cell";
 import { makeFinding, type Finding, type FindingTable } from "../base/finding";
 import { cents, isPieces, minutes, pieces } from "../base/units";
+import { typedNumber } from "../base/typedNumber";
 import { nearestName } from "../formulas/names";
 import { unitCostPlaces, type Currency } from "../money/currency";
 import { priceFinding } from "../money/moneyFindings";
@@ -124,12 +125,8 @@ function readActual(
     findings.push({ ...priceFinding(read.error, { place, found: textOf(actual) }), level: "warn" });
     return null;
   }
-  const number = typeof value === "string" ? Number(value.trim().replaceAll(",", "")) : value;
-  const isSound =
-    typeof number === "number" &&
-    Number.isFinite(number) &&
-    number >= 0 &&
-    (kind === "hours" || isPieces(number));
+  const number = typedNumber(value);
+  const isSound = Number.isFinite(number) && number >= 0 && (kind === "hours" || isPieces(number));
   if (isSound) return kind === "hours" ? number * 60 : number;
   const values = { name: textOf(name) };
   findings.push(

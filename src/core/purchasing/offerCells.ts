@@ -2,6 +2,7 @@
 import { cellText, isBlank, type TypedCell } from "../base/cell";
 import type { Finding } from "../base/finding";
 import { cents, type Cents, type Inches } from "../base/units";
+import { typedNumber } from "../base/typedNumber";
 import { toInches, type LengthUnit } from "../lengths/length";
 import { lengthFinding } from "../lengths/lengthFindings";
 import { readLength } from "../lengths/readLength";
@@ -49,10 +50,7 @@ export function readPackPrice(
 
 /** `null` for a blank; not a number for what is none. */
 export function numberOf(cell: TypedCell | undefined): number | null {
-  if (cell === undefined || isBlank(cell.value)) return null;
-  const { value } = cell;
-  if (typeof value === "number") return value;
-  return typeof value === "string" ? Number(value.trim().replaceAll(",", "")) : NaN;
+  return cell === undefined || isBlank(cell.value) ? null : typedNumber(cell.value);
 }
 
 export const textOf = (cell: TypedCell | undefined): string =>
