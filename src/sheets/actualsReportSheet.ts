@@ -7,6 +7,7 @@ import type { Difference, JobOutcome } from "../core/pricing/actuals";
 import type { Suggestion } from "../core/pricing/suggestions";
 import type { Drawing, DrawnCell, DrawnRow, NumberFormat } from "../workbook/drawing";
 import { blankRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
+import { fittedRow } from "./fittedRow";
 import { printSetup } from "./printSetup";
 import { at } from "./reference";
 
@@ -17,8 +18,10 @@ export type ReportedActuals = {
   readonly suggestions: readonly (Suggestion & { readonly place: CellPlace | null })[];
 };
 
-const columns = [36, 15, 15, 15, 11, 60];
+const columns = [36, 15, 18, 18, 18, 60];
 const width = columns.length;
+
+const fitted = (drawn: DrawnRow): DrawnRow => fittedRow(drawn, columns);
 
 const headingsOf = (what: string, last: string): DrawnRow =>
   headingRow([
@@ -40,7 +43,7 @@ export function actualsReportSheet(report: ReportedActuals, currencySign: string
     ),
   ];
   const group = (title: string, words: DrawnRow): void => {
-    rows.push(blankRow, wordsRow(title, "group", width), words);
+    rows.push(blankRow, wordsRow(title, "group", width), fitted(words));
   };
   const compared = (
     name: string,
@@ -56,7 +59,7 @@ export function actualsReportSheet(report: ReportedActuals, currencySign: string
       "percent",
     );
     const cells: readonly DrawnCell[] = [number(estimated, format), number(actual, format)];
-    rows.push(row(text(name), ...cells, over, share, text(words)));
+    rows.push(fitted(row(text(name), ...cells, over, share, text(words))));
   };
   group("Jobs", headingsOf("Job", "Not typed yet, and taken as estimated"));
   for (const { job, estimated, actual, notTyped } of report.outcomes) {
@@ -76,9 +79,7 @@ export function actualsReportSheet(report: ReportedActuals, currencySign: string
   );
   for (const { kind, item, row: bookRow, from, to, because, place } of report.suggestions) {
     const cell = place === null ? `starter ${bookRow}` : placeName(place);
-    rows.push(
-      row(text(item), text(kind), text(cell), text(from), text(to), text(because, { wrap: true })),
-    );
+    rows.push(fitted(row(text(item), text(kind), text(cell), text(from), text(to), text(because))));
   }
   return {
     name: "Actual against estimate",

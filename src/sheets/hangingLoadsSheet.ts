@@ -8,6 +8,7 @@ import { figureText } from "../core/pricing/figureText";
 import type { JobLoads, OpeningLoads } from "../core/pricing/openingLoads";
 import type { Drawing, DrawnCell, DrawnRow, Look, NumberFormat } from "../workbook/drawing";
 import { blank, blankRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
+import { fittedRow } from "./fittedRow";
 import { printSetup } from "./printSetup";
 import { at } from "./reference";
 
@@ -24,7 +25,7 @@ const kindWords = {
 const headings = [
   { words: "Mark", width: 14 },
   { words: "How many", width: 8, numbers: true },
-  { words: "Type", width: 24 },
+  { words: "Type", width: 18 },
   { words: "Leaves", width: 8, numbers: true },
   { words: "One leaf weighs, lb", width: 11, numbers: true },
   ...loadKinds.flatMap((kind) => [
@@ -33,8 +34,9 @@ const headings = [
   ]),
   { words: "Past the last hanger, in", width: 11, numbers: true },
   { words: "Verdict", width: 13 },
-  { words: "Worst places, and what the leaf is weighed from", width: 90 },
+  { words: "Worst places, and what the leaf is weighed from", width: 64 },
 ] as const;
+const widths = headings.map((column) => column.width);
 const width = headings.length;
 const firstKind = 5;
 const beyondColumn = firstKind + 2 * loadKinds.length;
@@ -48,19 +50,19 @@ export function hangingLoadsSheet(jobs: readonly JobLoads[]): Drawing {
       "subtitle",
       width,
     ),
-    headingRow(headings),
+    fittedRow(headingRow(headings), widths),
   ];
   const heading = rows.length - 1;
   for (const { job, openings } of jobs) {
     if (openings.length === 0) continue;
     if (rows.length > heading + 1) rows.push(blankRow);
     rows.push(wordsRow(job, "group", width));
-    for (const loads of openings) rows.push(openingRow(loads, rows.length));
+    for (const loads of openings) rows.push(fittedRow(openingRow(loads, rows.length), widths));
   }
   return {
     name: "Hanging loads",
     mark: { kind: "hanging loads", subject: "" },
-    columnWidths: headings.map((column) => column.width),
+    columnWidths: widths,
     rows,
     frozenRows: heading + 1,
     frozenColumns: 1,

@@ -13,6 +13,7 @@ import type { RollUpInput } from "../core/pricing/rollUpInput";
 import type { SwingEffect } from "../core/pricing/swings";
 import type { Drawing, DrawnCell, DrawnRow } from "../workbook/drawing";
 import { bandRow, blankRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
+import { fittedRow } from "./fittedRow";
 import { printSetup } from "./printSetup";
 import { at, down } from "./reference";
 
@@ -46,6 +47,7 @@ const headings = [
     note: "A cent more than this. Below zero, so much is missing.",
   },
 ] as const;
+const widths = headings.map((column) => column.width);
 const width = headings.length;
 
 /** The changes that can be typed, and the row of each. */
@@ -67,7 +69,7 @@ export function whatIfSheet(jobs: readonly WhatIfJob[], currencySign: string): D
       row(text(change), number(0, "percent", { look: "input" }), text(changeSays[change])),
     ),
     blankRow,
-    headingRow(headings),
+    fittedRow(headingRow(headings), widths),
   ];
   const first = head.length;
   const last = first + jobs.length - 1;
@@ -80,7 +82,7 @@ export function whatIfSheet(jobs: readonly WhatIfJob[], currencySign: string): D
   return {
     name: "What-if",
     mark: { kind: "what-if", subject: "" },
-    columnWidths: headings.map((column) => column.width),
+    columnWidths: widths,
     rows: [
       ...head,
       ...jobs.map((job, index) => jobRow(job, models[index], first + index)),
