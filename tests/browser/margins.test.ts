@@ -4,6 +4,7 @@ import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { openFile } from "../../src/adapters/xlsx/openFile";
 import { openBrowser, type TestBrowser } from "./browser";
+import { chooseManyJobs } from "./manyJobs";
 import { faultsOf } from "./paneFaults";
 
 let browser: TestBrowser;
@@ -165,7 +166,7 @@ test("an owner finds the job at risk, tries a price, simulates it in a worker, a
 test("without rates a sheet of them is added; a rate typed in the grid moves the price", async () => {
   const { page, faults, close } = await browser.open("/", { width: 1280, height: 800 });
   await page.getByRole("tab", { name: "Jobs" }).waitFor();
-  await chooseCsv(page, 1, 4);
+  await chooseManyJobs(page, 1, 4);
   await openMargins(page);
   await panel(page).getByRole("button", { name: "Add a rates sheet" }).click();
   await panel(page)
@@ -203,36 +204,13 @@ test("without rates a sheet of them is added; a rate typed in the grid moves the
   await close();
 }, 120_000);
 
-/** A schedule of so many jobs as a file, opened by a person. */
-async function chooseCsv(page: Page, jobs: number, openings: number): Promise<void> {
-  const widths = ["4'", '5\'-6""', "7'", "8'", "9'"];
-  const rows = Array.from({ length: jobs * openings }, (_, row) =>
-    [
-      `Job ${row % jobs}`,
-      `M-${row}`,
-      1 + (row % 3),
-      "sliding door",
-      `"${widths[row % 5] ?? ""}"`,
-      "7'",
-      "8'",
-    ].join(),
-  );
-  const text = ["Job,Mark,Qty,Type,Width,Height,Post height", ...rows].join("\n");
-  await page.setInputFiles("input[type=file]", {
-    name: "jobs.csv",
-    mimeType: "text/csv",
-    buffer: Buffer.from(text),
-  });
-  await page.getByText("Opened jobs.csv.").waitFor();
-}
-
 test("the margins of two hundred jobs come while the page answers", async () => {
   const { page, picture, faults, longestTask, close } = await browser.open("/", {
     width: 1280,
     height: 800,
   });
   await page.getByRole("tab", { name: "Jobs" }).waitFor();
-  await chooseCsv(page, 200, 12);
+  await chooseManyJobs(page, 200, 12);
   await page.getByRole("status").filter({ hasText: "2,400" }).waitFor();
   await longestTask();
   const began = Date.now();

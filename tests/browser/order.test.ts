@@ -1,9 +1,9 @@
 /** The purchasing agent's way through the Order view, in the page as it is served. */
 import { afterAll, beforeAll, describe, expect, test } from "@jest/globals";
-import type axe from "axe-core";
 import { source as axeSource } from "axe-core";
 import type { Page } from "playwright-core";
 import { openBrowser, type TestBrowser, type WatchedPage } from "./browser";
+import { faultsOf } from "./paneFaults";
 
 let browser: TestBrowser;
 beforeAll(async () => {
@@ -52,22 +52,6 @@ async function workOut(page: Page): Promise<void> {
   await page.locator("button:not([aria-disabled=true])", { hasText: "Work out the order" }).click();
   await page.getByRole("region", { name: "What the order comes to" }).waitFor();
   await page.getByRole("button", { name: /^Work out the order.*again$/ }).waitFor();
-}
-
-/** What is wrong with what the pane shows: for a screen reader, in contrast, in size. */
-async function faultsOf(page: Page): Promise<readonly string[]> {
-  await page.waitForTimeout(400);
-  return page.evaluate(async () => {
-    const { axe: checker } = globalThis as unknown as { axe: typeof axe };
-    const pane = document.querySelector(".page-pane");
-    const panel = document.querySelector("[role=tabpanel]:not([hidden])");
-    if (pane === null || panel === null) return ["There is no pane."];
-    const { violations } = await checker.run(pane);
-    return [
-      ...violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`)),
-      ...(panel.scrollWidth > panel.clientWidth ? ["The view scrolls sideways."] : []),
-    ];
-  });
 }
 
 test("two jobs and a workbook dropped in: ordered, sent, changed, the difference ordered, received", async () => {
