@@ -2,12 +2,12 @@
 import { useMemo, useState, type ReactNode } from "react";
 import type { JobsOrder } from "../../app/orderJobs";
 import { Notice } from "../parts/Notice";
+import { Part } from "../parts/Part";
 import { counted } from "../parts/quantities";
 import { CutPart } from "./CutPart";
 import { FindingsPart } from "./FindingsPart";
 import { LinesPart } from "./LinesPart";
 import { orderText } from "./orderText";
-import { Part } from "./Part";
 import { SplitPart } from "./SplitPart";
 import { Summary } from "./Summary";
 import { SuppliersPart } from "./SuppliersPart";

@@ -3,7 +3,6 @@ import { tokens } from "../parts/tokens";
 
 /** Looks that the parts of the order share. */
 export const useOrderStyles = makeStyles({
-  part: { padding: `0 ${tokens.spacingHorizontalM} ${tokens.spacingVerticalS}` },
   /** Words on the left, a number on the right. */
   row: {
     display: "grid",

@@ -1,11 +1,17 @@
 /** A part of a view on a card of its own, under a heading that opens and closes it. */
-import { makeStyles } from "@fluentui/react-components";
+import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import type { ReactNode } from "react";
 import { Disclosure } from "./Disclosure";
 import { useSharedStyles } from "./parts.styles";
 import { tokens } from "./tokens";
 
 const useStyles = makeStyles({
+  label: {
+    display: "grid",
+    gridTemplateColumns: "minmax(0, 1fr) auto",
+    columnGap: tokens.spacingHorizontalM,
+    overflowWrap: "anywhere",
+  },
   content: {
     display: "flex",
     flexDirection: "column",
@@ -16,12 +22,14 @@ const useStyles = makeStyles({
 
 export type PartProps = {
   readonly title: string;
+  /** Beside the heading, such as `42 lines`. */
+  readonly sum?: string;
   readonly startsOpen?: boolean;
   /** Made only while it is open. */
   readonly children: () => ReactNode;
 };
 
-export function Part({ title, startsOpen = false, children }: PartProps) {
+export function Part({ title, sum = "", startsOpen = false, children }: PartProps) {
   const styles = useStyles();
   const shared = useSharedStyles();
   return (
@@ -29,7 +37,12 @@ export function Part({ title, startsOpen = false, children }: PartProps) {
       <Disclosure
         isHeading
         startsOpen={startsOpen}
-        label={<span className={shared.subheading}>{title}</span>}
+        label={
+          <span className={styles.label}>
+            <span className={shared.subheading}>{title}</span>
+            <span className={mergeClasses(shared.small, shared.number)}>{sum}</span>
+          </span>
+        }
       >
         {() => <div className={styles.content}>{children()}</div>}
       </Disclosure>
