@@ -34,7 +34,15 @@ export async function excelRig(
   version = "1.9",
   options: Partial<Session> = {},
 ): Promise<ExcelRig> {
-  const book = bookOf(setup);
+  return excelRigOver(bookOf(setup), version, options);
+}
+
+/** The same over a workbook that is there already. */
+export async function excelRigOver(
+  book: FakeBook,
+  version: string,
+  options: Partial<Session> = {},
+): Promise<ExcelRig> {
   const host = excelOver(book, version);
   const workbook = await openExcelWorkbook(options);
   const { person } = host;
