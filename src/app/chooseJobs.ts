@@ -1,7 +1,7 @@
 /** Which jobs of which workbooks an order is for. */
 import { makeFinding, type Finding, type FindingTable } from "../core/base/finding";
 import { err, ok, type Result } from "../core/base/result";
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import { jobKey } from "../core/takeoff/takeOff";
 import type { CountedFile } from "./countFile";
 

@@ -8,8 +8,10 @@ import { starterKitBook } from "../core/kitbook/starter/starterKitBook";
 import type { Schedule } from "../core/openings/openingRow";
 import type { ItemRow } from "../core/pricing/item";
 import { hardwareHeadings } from "../tables/hardwareTableColumns";
+import type { RateTable } from "../core/pricing/rates";
 import { readItemTable } from "../tables/itemTable";
 import { readKitBook, type KitBookReading } from "../tables/kitBookTable";
+import { readRateTable } from "../tables/rateTable";
 import { scheduleLikeness } from "../tables/scheduleLayout";
 import { readSchedule, type ScheduleReading } from "../tables/scheduleTable";
 import type { Source, Workbook, WorkbookFault } from "../workbook/workbook";
@@ -47,6 +49,8 @@ export type Inputs = {
   readonly hasOwnItems: boolean;
   /** Whether the items stand on a sheet of this workbook, where live prices can point. */
   readonly hasItemsSheet: boolean;
+  /** Of the workbook's rates sheet; `null` where it has none. */
+  readonly rates: RateTable | null;
   readonly findings: readonly Finding[];
 };
 
@@ -83,6 +87,7 @@ export type FoundInputs = {
   readonly kitBook: KitBookReading | null;
   /** `null` where the workbook has none of its own. */
   readonly items: readonly ItemRow[] | null;
+  readonly rates: RateTable | null;
 };
 
 /** `readBook` may answer from memory. */
@@ -96,11 +101,12 @@ export const findInputs = (
   chosen: schedulesIn(blocks, settings),
   kitBook: others.kitBook ?? readBook(blocks.map(({ block }) => block)),
   items: others.items ?? firstItems(blocks),
+  rates: firstRates(blocks),
 });
 
 /** What was found, with the reading of each chosen block. */
 export function gatherInputs(
-  { blocks, chosen, kitBook, items }: FoundInputs,
+  { blocks, chosen, kitBook, items, rates }: FoundInputs,
   readings: readonly Result<ScheduleReading, Finding>[],
   others: OtherInputs = {},
 ): Inputs {
@@ -117,6 +123,7 @@ export function gatherInputs(
     items: items ?? starterItems,
     hasOwnItems: items !== null,
     hasItemsSheet: items !== null && others.items === undefined,
+    rates,
     findings: [
       ...readings.flatMap((reading) => (reading.ok ? reading.value.findings : [reading.error])),
       ...(kitBook?.findings ?? []),
@@ -163,6 +170,21 @@ function firstItems(blocks: readonly SourceBlock[]): readonly ItemRow[] | null {
     const rows = known === undefined ? itemsIn(block) : known;
     itemsOfBlock.set(block, rows);
     if (rows !== null && rows.length > 0) return rows;
+  }
+  return null;
+}
+
+/** The same for rates. A schedule is long, so a block is looked through once. */
+const ratesOfBlock = new WeakMap<Block, RateTable | null>();
+
+function firstRates(blocks: readonly SourceBlock[]): RateTable | null {
+  for (const { source, block } of blocks) {
+    // As prices are read: from whole sheets.
+    if (source.kind !== "sheet") continue;
+    const known = ratesOfBlock.get(block);
+    const rates = known === undefined ? (readRateTable(block)?.rates ?? null) : known;
+    ratesOfBlock.set(block, rates);
+    if (rates !== null) return rates;
   }
   return null;
 }

@@ -16,6 +16,7 @@ import { joinTakeOffs } from "../core/takeoff/joinTakeOffs";
 import { kitBookParts } from "../tables/kitBookParts";
 import { readKitBook } from "../tables/kitBookTable";
 import { scheduleLayout, type ScheduleLayout } from "../tables/scheduleLayout";
+import { enteredLoads } from "./enteredLoads";
 import { nothingRead, type ReadCorrections } from "./corrections";
 import { findInputs, gatherInputs, type OtherInputs } from "./inputs";
 import { onceForSame } from "./onceForSame";
@@ -84,7 +85,8 @@ export function keptTakeOff(): KeptTakeOff {
     const checked = schedules.map((schedule) => schedule.checked);
     const rules = { unit: settings.unit, showLength };
     const corrections = typed.input;
-    const phases = { compiled, checkedItems, checked, taken, corrections, rules };
+    const loadRules = enteredLoads(found.rates, settings);
+    const phases = { compiled, checkedItems, checked, taken, corrections, rules, loadRules };
     const estimated = yield* between(whenCounted, 1, finishEstimate(phases));
     const readings = counted.map((schedule) =>
       schedule.ok ? ok(schedule.value.reading) : schedule,

@@ -1,5 +1,5 @@
 /** What the sheets said when they were last written, kept in the workbook. */
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import { numberStyle, writeSize } from "../core/lengths/writeLength";
 import type { Currency } from "../core/money/currency";
 import { itemKey } from "../core/pricing/item";

@@ -1,5 +1,5 @@
 /** The owner's sheets beside the prices: hanging loads, what-if, and actuals where any were typed. */
-import { finish, type Steps } from "../core/base/steps";
+import { between, finish, type Steps } from "../core/base/steps";
 import { actualsReportSheet } from "../sheets/actualsReportSheet";
 import { hangingLoadsSheet } from "../sheets/hangingLoadsSheet";
 import { whatIfSheet } from "../sheets/whatIfSheet";
@@ -9,21 +9,26 @@ import type { WorkbookPrices } from "./priceWorkbook";
 import { currencyIn, type Settings } from "./settings";
 import type { WorkbookTakeOff } from "./takeOffWorkbook";
 import { swingsOfJob } from "./whatIfJobs";
-import type { WorkbookLoads } from "./workbookLoads";
+import { workbookLoadSteps, type WorkbookLoads } from "./workbookLoads";
 
-/** A job a step. */
+/** How much of the way is done once the loads are known. */
+const whenLoaded = 0.5;
+
+/** In short steps. `known` are the loads where they were worked out before. */
 export function* drawOwnerSheets(
-  { inputs }: WorkbookTakeOff,
+  takeOff: WorkbookTakeOff,
   prices: WorkbookPrices,
-  loads: WorkbookLoads,
   settings: Settings,
+  known?: WorkbookLoads,
 ): Steps<readonly Drawing[]> {
   const { sign } = currencyIn(settings);
-  const report = actualsReport(prices.actuals, inputs);
+  const loading = workbookLoadSteps(takeOff, prices, settings);
+  const loads = known ?? (yield* between(0, whenLoaded, loading));
+  const report = actualsReport(prices.actuals, takeOff.inputs);
   const { ranges } = prices.ranges;
   const jobs: Parameters<typeof whatIfSheet>[0][number][] = [];
   for (const job of prices.jobs) {
-    yield jobs.length / prices.jobs.length;
+    yield whenLoaded + (1 - whenLoaded) * (jobs.length / prices.jobs.length);
     jobs.push({ ...job, swings: swingsOfJob(job, ranges) });
   }
   return [

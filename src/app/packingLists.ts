@@ -1,7 +1,7 @@
 /** Writes what the crew works from: packing lists, labels for the bags, loading lists; as one act. */
 import type { Result } from "../core/base/result";
 import { between, finish, type Steps } from "../core/base/steps";
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import { labelSheet } from "../sheets/labelSheet";
 import { loadingSheet } from "../sheets/loadingSheet";
 import { drawPacking } from "../sheets/packingSheet";

@@ -3,8 +3,10 @@ import { makeFinding, type Finding, type FindingTable } from "../core/base/findi
 import { err, ok, type Result } from "../core/base/result";
 import { inches } from "../core/base/units";
 import type { Opening } from "../core/openings/opening";
+import { loadRules } from "../core/pricing/openingLoads";
 import { quotation, type QuotedOpening } from "../core/pricing/quotation";
 import { termsFor } from "../core/pricing/quotationTerms";
+import { rateReader } from "../core/pricing/rates";
 import { quotationSheet } from "../sheets/quotationSheet";
 import { readTermsTable, type TermsReading } from "../tables/termsTable";
 import type { Drawing } from "../workbook/drawing";
@@ -14,7 +16,6 @@ import type { Workbook, WorkbookFault } from "../workbook/workbook";
 import type { WorkbookPrices } from "./priceWorkbook";
 import { currencyIn, lengthWriter, type Settings } from "./settings";
 import type { WorkbookTakeOff } from "./takeOffWorkbook";
-import { workbookLoads } from "./workbookLoads";
 
 const quoteFindings = {
   "quoted-without-openings": {
@@ -41,8 +42,8 @@ const quotationName = "quotation.xlsx";
 
 /**
  * Quotes one job, named in any case, on `today`. Error: why it cannot be quoted, in plain words. A
- * job of which an item or a rate has no price is not quoted: the price would be too low. Nor is one
- * with an opening whose hanging load is over what its supplier allows.
+ * job of which an item or a rate has no price is not quoted: the price would be too low. Openings that
+ * are stopped, such as by a hanging load over what its supplier allows, are named as not in the price.
  */
 export async function quoteJob(
   workbook: Workbook,
@@ -66,8 +67,15 @@ export async function quoteJob(
   if (missing.length > 0) {
     return err(`${job} cannot be quoted: not in its price are ${missing.join(", ")}.`);
   }
-  const loads = workbookLoads(takeOff, prices, settings).findings;
-  const doubts = [...price.findings, ...loads.filter((finding) => finding.job === job)];
+  if (counted.takeOff.openings.length === counted.takeOff.stopped.length) {
+    const doubts = counted.uncounted.flatMap((row) => row.findings);
+    const why = doubts.find(({ level }) => level === "stop");
+    const because = why === undefined ? "" : ` ${why.message}`;
+    return err(`${job} cannot be quoted: none of its openings is counted.${because}`);
+  }
+  const entered = rateReader(prices.rates, job, currencyIn(settings));
+  loadRules(entered);
+  const doubts = [...price.findings, ...entered.findings];
   const stopped = doubts.find(({ level }) => level === "stop");
   if (stopped !== undefined) return err(`${job} cannot be quoted: ${stopped.message}`);
   const read = await readTerms(workbook);

@@ -3,6 +3,7 @@ import { makeFinding, type Finding, type FindingTable } from "../core/base/findi
 import { ok, type Result } from "../core/base/result";
 import { estimate, type Estimate } from "../core/estimate/estimate";
 import type { Workbook, WorkbookFault } from "../workbook/workbook";
+import { enteredLoads } from "./enteredLoads";
 import { nothingRead, readCorrections, type ReadCorrections } from "./corrections";
 import { readInputs, type Inputs, type OtherInputs } from "./inputs";
 import { currencyIn, lengthWriter, type Settings } from "./settings";
@@ -57,6 +58,7 @@ export const takeOffInputs = (
       currency: currencyIn(settings),
       showLength: lengthWriter(settings),
       corrections: corrections.input,
+      loadRules: enteredLoads(inputs.rates, settings),
     }),
   );
 

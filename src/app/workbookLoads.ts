@@ -1,6 +1,7 @@
 /** The hanging loads of a workbook's openings, against the capacities of its rates sheet. */
 import type { Finding } from "../core/base/finding";
-import { jobLoads, loadRules, type JobLoads } from "../core/pricing/openingLoads";
+import { between, finish, type Steps } from "../core/base/steps";
+import { jobLoadsSteps, loadRules, type JobLoads } from "../core/pricing/openingLoads";
 import { rateReader } from "../core/pricing/rates";
 import type { WorkbookPrices } from "./priceWorkbook";
 import { currencyIn, type Settings } from "./settings";
@@ -11,17 +12,26 @@ export type WorkbookLoads = {
   readonly findings: readonly Finding[];
 };
 
-export function workbookLoads(
+/** In short steps. The stops of hanging loads are among the take-off's findings, and not here again. */
+export function* workbookLoadSteps(
   { estimate }: WorkbookTakeOff,
   { rates }: Pick<WorkbookPrices, "rates">,
   settings: Settings,
-): WorkbookLoads {
+): Steps<WorkbookLoads> {
   const findings: Finding[] = [];
-  const jobs = estimate.jobs.map(({ job, takeOff }) => {
+  const jobs: JobLoads[] = [];
+  for (const [index, { job, takeOff, loads: checked }] of estimate.jobs.entries()) {
     const read = rateReader(rates, job, currencyIn(settings));
-    const loads = jobLoads(takeOff, estimate.items, loadRules(read));
-    findings.push(...read.findings, ...loads.findings);
-    return loads;
-  });
+    const rules = loadRules(read);
+    const share = 1 / estimate.jobs.length;
+    const steps = jobLoadsSteps(takeOff, estimate.items, rules);
+    const loads = checked ?? (yield* between(share * index, share * (index + 1), steps));
+    jobs.push(loads);
+    findings.push(...read.findings, ...loads.findings.filter(({ level }) => level !== "stop"));
+  }
   return { jobs, findings };
 }
+
+/** The same at once. */
+export const workbookLoads = (...of: Parameters<typeof workbookLoadSteps>): WorkbookLoads =>
+  finish(workbookLoadSteps(...of));

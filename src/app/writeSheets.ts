@@ -5,7 +5,7 @@ import type { Result } from "../core/base/result";
 import { between, finish, type Steps } from "../core/base/steps";
 import type { LostJob } from "../core/corrections/corrections";
 import { rowKey } from "../core/corrections/rowName";
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import { findingsSheet } from "../sheets/findingsSheet";
 import { hardwareSheet } from "../sheets/hardwareSheet";
 import { drawReasons } from "../sheets/reasonsSheet";

@@ -3,7 +3,7 @@ import type { AddedEntry } from "../core/corrections/correctJob";
 import { readPieces } from "../core/corrections/addedLine";
 import { nothingTyped, type TypedRow } from "../core/corrections/correction";
 import type { AddedName } from "../core/corrections/rowName";
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import { addedFamily, type MaterialLine } from "../core/pricing/material";
 import type { DrawnCell, DrawnRow } from "../workbook/drawing";
 import { blank, number, text } from "./cells";

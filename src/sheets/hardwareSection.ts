@@ -1,5 +1,5 @@
 /** One job on the hardware sheet: what was counted and what was not, its lines by family, its totals. */
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import { addedFamily, familyOf } from "../core/pricing/material";
 import { sizeTexts } from "../core/takeoff/sizeTexts";
 import type { DrawnRow } from "../workbook/drawing";

@@ -1,5 +1,5 @@
 /** What was typed on the hardware sheet and belongs to no line any more: kept, shown, not used. */
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import type { LineCorrection } from "../core/corrections/correction";
 import type { LostJob } from "../core/corrections/corrections";
 import type { MoveName } from "../core/corrections/rowName";

@@ -1,5 +1,5 @@
 /** What a hardware sheet is asked to show. */
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import type { LengthStyle } from "../core/lengths/writeLength";
 import type { LostJob } from "../core/corrections/corrections";
 import type { LookUpTable } from "./reference";

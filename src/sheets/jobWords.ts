@@ -1,6 +1,6 @@
 /** What the hardware sheet says of a job in a line: what was counted, corrected and left out. */
 import { isAdded } from "../core/corrections/correctedLine";
-import type { JobEstimate, PartlyCounted } from "../core/estimate/estimate";
+import type { JobEstimate, PartlyCounted } from "../core/estimate/jobEstimate";
 
 /** `13 of 14 openings counted, 20 with those alike; 2 lines corrected, 1 added by hand`. */
 export function countedWords({ rows, uncounted, takeOff, corrections }: JobEstimate): string {

@@ -1,6 +1,6 @@
 /** The label sheet: a label for each bag of each opening, on a plain grid that the person sets. */
 import { bagCopies, packJob, type JobBags } from "../core/bags/bags";
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import type { LengthStyle } from "../core/lengths/writeLength";
 import { sizeTexts } from "../core/takeoff/sizeTexts";
 import type { Drawing, DrawnCell, DrawnRow } from "../workbook/drawing";

@@ -1,5 +1,5 @@
 /** The rows of a loading list. */
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import type { DrawnRow } from "../workbook/drawing";
 import { bandRow, formula, number, row, text, wordsRow } from "./cells";
 import type { Load } from "./loads";

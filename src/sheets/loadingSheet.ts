@@ -4,7 +4,7 @@
  */
 import { counted } from "../core/base/counted";
 import { packJob, type JobBags } from "../core/bags/bags";
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import type { LengthStyle } from "../core/lengths/writeLength";
 import type { Items } from "../core/pricing/item";
 import type { Drawing, DrawnRow } from "../workbook/drawing";

@@ -3,7 +3,7 @@ import { bagCopies, type Bag, type JobBags, type PackedOpening } from "../core/b
 import { isBigPart } from "../core/bags/bigParts";
 import { correctedContents } from "../core/bags/jobBag";
 import type { Inches } from "../core/base/units";
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import type { LengthStyle } from "../core/lengths/writeLength";
 import { itemKey, type Items } from "../core/pricing/item";
 import { unitsPerPiece } from "../core/pricing/itemUnit";

@@ -1,6 +1,6 @@
 /** The end of a packing list: what belongs to the job as a whole, its corrections and its spares. */
 import { correctedContents } from "../core/bags/jobBag";
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import type { DrawnRow } from "../workbook/drawing";
 import { bandRow, number, row, text, wordsRow } from "./cells";
 import { checkBox, packingColumns, packingWidths } from "./packingColumns";

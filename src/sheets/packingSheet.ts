@@ -6,7 +6,7 @@ import { packJob } from "../core/bags/bags";
 import { correctionWords } from "../core/corrections/correctedLine";
 import type { Steps } from "../core/base/steps";
 import type { Inches } from "../core/base/units";
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import { writeLength, type LengthStyle } from "../core/lengths/writeLength";
 import { itemKey, type Items } from "../core/pricing/item";
 import { pieceKey } from "../core/takeoff/partColumn";

@@ -2,7 +2,7 @@
 import type { Steps } from "../core/base/steps";
 import type { Inches } from "../core/base/units";
 import { correctionWords, type CorrectedLine } from "../core/corrections/correctedLine";
-import type { JobEstimate } from "../core/estimate/estimate";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import { writeLength, type LengthStyle } from "../core/lengths/writeLength";
 import { because, quantityOf } from "../core/takeoff/explain";
 import { sizeTexts } from "../core/takeoff/sizeTexts";

@@ -95,7 +95,7 @@ test("have their hanging loads, and one sheet each for margins, loads and what-i
   expect(loads.jobs.flatMap(({ openings }) => openings)).toHaveLength(3 * jobCount);
   const sheets = [
     ...priceDrawings(prices, defaultSettings),
-    ...ownerDrawings(takeOff, prices, loads, defaultSettings),
+    ...ownerDrawings(takeOff, prices, defaultSettings, loads),
   ];
   const names = sheets.map(({ name }) => name).filter((name) => !name.startsWith("Price "));
   expect(names).toEqual(["Margins", "Hanging loads", "What-if"]);

@@ -20,6 +20,7 @@ const counter = openingCounter(
     items: starterItems,
     hasOwnItems: false,
     hasItemsSheet: false,
+  rates: null,
     findings: [],
   },
   defaultSettings,

@@ -21,6 +21,7 @@ const counter = openingCounter(
     items: starterItems,
     hasOwnItems: false,
     hasItemsSheet: false,
+  rates: null,
     findings: [],
   },
   defaultSettings,

@@ -67,7 +67,7 @@ test("the demo gives the price sheets expected of it", async () => {
   const loads = workbookLoads(takeOff.value, prices.value, defaultSettings);
   const drawings = [
     ...priceDrawings(prices.value, defaultSettings),
-    ...ownerDrawings(takeOff.value, prices.value, loads, defaultSettings),
+    ...ownerDrawings(takeOff.value, prices.value, defaultSettings, loads),
   ];
   const sheets = drawings.map(drawingText);
   const findings = prices.value.findings.map(({ level, message }) => `${level}: ${message}`);

@@ -1,4 +1,5 @@
 /** The counts of a job put back together by opening: the very counts that its lines add up. */
+import { finish, type Steps } from "../base/steps";
 import { pieces, type Inches } from "../base/units";
 import type { Opening } from "../openings/opening";
 import { stepOf } from "../takeoff/explain";
@@ -28,11 +29,24 @@ export type OpeningCounts = {
  * The counts of every opening that needs a part, in the schedule's order. An opening that was not
  * counted, or that needs nothing, is not among them.
  */
-export function openingCounts({ openings, lines }: JobTakeOff): readonly OpeningCounts[] {
+export const openingCounts = (takeOff: JobTakeOff): readonly OpeningCounts[] =>
+  finish(openingCountsSteps(takeOff));
+
+/** Counts of one step. */
+const slice = 5_000;
+
+/** The same, some thousand counts a step. */
+export function* openingCountsSteps({
+  openings,
+  lines,
+}: JobTakeOff): Steps<readonly OpeningCounts[]> {
   type Draft = { readonly take: Take; readonly row: number; readonly pieces: CountedPiece[] };
   const drafts = new Map<Opening, Draft>();
-  for (const { item, size, counts } of lines) {
+  let done = 0;
+  for (const [index, { item, size, counts }] of lines.entries()) {
     for (const count of countsIn(counts)) {
+      done += 1;
+      if (done % slice === 0) yield index / lines.length;
       const { take, row } = count;
       const opening = openingAt(take, row);
       const draft: Draft = drafts.get(opening) ?? { take, row, pieces: [] };

@@ -5,16 +5,17 @@
  * 2. The items table is checked.
  * 3. Schedule rows become openings; a row that cannot be counted is kept aside with its findings.
  * 4. Openings go through the kit book: lines per job, each with the reason for every piece.
- * 5. What persons typed on the hardware sheets is put to the lines: corrections, lines added by hand.
- * 6. Lines are priced and weighed from the items table.
- * 7. Findings of all phases are put in the order of the cells they are about.
+ * 5. Where capacities of hanging loads are entered, an opening that is over one is stopped: it gives no count.
+ * 6. What persons typed on the hardware sheets is put to the lines: corrections, lines added by hand.
+ * 7. Lines are priced and weighed from the items table.
+ * 8. Findings of all phases are put in the order of the cells they are about.
  *
  * Nothing is left out in silence: `complete` is false as soon as one row anywhere was not counted.
  */
 import type { Finding } from "../base/finding";
-import { finish, type Steps } from "../base/steps";
+import { between, finish, type Steps } from "../base/steps";
 import type { Inches } from "../base/units";
-import { uncorrected, type CorrectionRules, type JobCorrections } from "../corrections/correctJob";
+import { uncorrected, type CorrectionRules } from "../corrections/correctJob";
 import {
   correctJobs,
   noCorrections,
@@ -22,16 +23,18 @@ import {
   type Corrections,
 } from "../corrections/corrections";
 import { compileKitBook, type KitBookResult } from "../kitbook/compileKitBook";
-import { typeKey, type KitBook } from "../kitbook/kitBook";
+import type { KitBook } from "../kitbook/kitBook";
 import type { KitBookRows } from "../kitbook/rows";
 import type { LengthUnit } from "../lengths/length";
 import type { Currency } from "../money/currency";
 import { checkOpenings, type CheckedOpenings } from "../openings/checkOpenings";
-import type { Opening, UncountedRow } from "../openings/opening";
+import type { UncountedRow } from "../openings/opening";
 import type { Schedule } from "../openings/openingRow";
 import { checkItems, type CheckedItems, type ItemRow, type Items } from "../pricing/item";
-import { materialDoubts, priceMaterial, type Material } from "../pricing/material";
-import { jobKey, takeOff, type JobTakeOff, type TakeOff } from "../takeoff/takeOff";
+import { materialDoubts } from "../pricing/material";
+import { jobKey, takeOff, type TakeOff } from "../takeoff/takeOff";
+import { findingsByOpening, jobEstimate, type JobEstimate, type JobParts } from "./jobEstimate";
+import { stopOverloaded, type LoadRulesOf } from "./stopOverloaded";
 
 export type EstimateInput = {
   readonly schedules: readonly Schedule[];
@@ -44,28 +47,8 @@ export type EstimateInput = {
   readonly showLength: (length: Inches) => string;
   /** What was typed on hardware sheets before; nothing where absent. */
   readonly corrections?: CorrectionInput;
-};
-
-export type JobEstimate = {
-  readonly job: string;
-  /** Rows of the schedule that are openings of this job, counted or not. */
-  readonly rows: number;
-  /** Rows that gave no count, from the schedule's reading and from the kit book. */
-  readonly uncounted: readonly UncountedRow[];
-  /** Counted, but by a kit book that has bad rows for them. */
-  readonly partly: readonly PartlyCounted[];
-  /** What is counted, before corrections. */
-  readonly takeOff: JobTakeOff;
-  readonly corrections: JobCorrections;
-  /** Of the lines after corrections. */
-  readonly material: Material;
-};
-
-/** Openings of a type of which the kit book has rows that do not work: some of their hardware may be missing. */
-export type PartlyCounted = {
-  readonly type: string;
-  readonly badRows: number;
-  readonly openings: readonly Opening[];
+  /** What is entered of hanging loads for a job; nothing where absent. */
+  readonly loadRules?: LoadRulesOf | undefined;
 };
 
 export type Estimate = {
@@ -89,6 +72,7 @@ export type Phases = {
   readonly taken: TakeOff;
   readonly corrections: CorrectionInput;
   readonly rules: CorrectionRules;
+  readonly loadRules?: LoadRulesOf | undefined;
 };
 
 /** Runs all phases. Total: any input gives an estimate, with findings for what is wrong in it. */
@@ -102,7 +86,10 @@ export function estimate(input: EstimateInput): Estimate {
   const taken = takeOff(compiled.book, openings, showLength);
   const corrections = input.corrections ?? noCorrections;
   const rules = { unit, showLength };
-  return finish(finishEstimate({ compiled, checkedItems, checked, taken, corrections, rules }));
+  const { loadRules } = input;
+  return finish(
+    finishEstimate({ compiled, checkedItems, checked, taken, corrections, rules, loadRules }),
+  );
 }
 
 /** The further headings of all schedules, each once: fields that the kit book's formulas may use. */
@@ -112,9 +99,17 @@ export const headingsOf = (
   ...new Set(schedules.flatMap((schedule) => Object.values(schedule.otherHeadings))),
 ];
 
-/** Phases 5 to 7, a job a step. */
+/** How much of the way is done once loads are checked, which takes longest where it is done at all. */
+const whenLoadsAreChecked = 0.7;
+
+/** Phases 5 to 8, a job a step, or more where its loads are checked. */
 export function* finishEstimate(phases: Phases): Steps<Estimate> {
-  const { compiled, checkedItems, checked, taken } = phases;
+  const { compiled, checkedItems, checked } = phases;
+  const { taken, loads } = yield* between(
+    0,
+    whenLoadsAreChecked,
+    stopOverloaded(phases.taken, checkedItems.items, phases.loadRules),
+  );
   const unread = checked.flatMap((schedule) => schedule.uncounted);
   const aboutOpening = findingsByOpening(taken.findings);
   const parts = jobsOf(taken, unread);
@@ -124,22 +119,17 @@ export function* finishEstimate(phases: Phases): Steps<Estimate> {
     phases.rules,
   );
   const jobs: JobEstimate[] = [];
-  for (const [index, { job, takeOff: jobTakeOff, uncounted }] of parts.entries()) {
-    yield index / (parts.length + 1);
-    const corrected = corrections.jobs[index] ?? uncorrected(jobTakeOff.lines);
-    jobs.push({
-      job,
-      rows: jobTakeOff.openings.length + uncounted.length,
-      uncounted: [...uncounted, ...stoppedRows(jobTakeOff, aboutOpening)].sort(
-        (a, b) => a.place.row - b.place.row,
+  for (const [index, part] of parts.entries()) {
+    yield whenLoadsAreChecked + ((1 - whenLoadsAreChecked) * index) / (parts.length + 1);
+    const corrected = corrections.jobs[index] ?? uncorrected(part.takeOff.lines);
+    const { book } = compiled;
+    jobs.push(
+      jobEstimate(
+        { ...part, loads: loads.get(jobKey(part.job)) ?? null, corrected },
+        { book, items: checkedItems.items, aboutOpening },
       ),
-      partly: partlyCounted(jobTakeOff, compiled.book),
-      takeOff: jobTakeOff,
-      corrections: corrected,
-      material: priceMaterial(corrected.lines, checkedItems.items),
-    });
+    );
   }
-  yield parts.length / (parts.length + 1);
   const scheduleFindings = [
     ...checked.flatMap((schedule) => schedule.findings),
     ...taken.findings,
@@ -162,35 +152,6 @@ export function* finishEstimate(phases: Phases): Steps<Estimate> {
   };
 }
 
-function partlyCounted(
-  { openings, stopped }: JobTakeOff,
-  { types }: KitBook,
-): readonly PartlyCounted[] {
-  const bad = new Map(
-    types.flatMap(({ name, broken }) => (broken.length === 0 ? [] : [[typeKey(name), broken]])),
-  );
-  if (bad.size === 0) return [];
-  const isStopped = new Set(stopped);
-  const byType = new Map<string, Opening[]>();
-  for (const opening of openings) {
-    if (isStopped.has(opening) || !bad.has(typeKey(opening.type))) continue;
-    const alike = byType.get(opening.type) ?? [];
-    alike.push(opening);
-    byType.set(opening.type, alike);
-  }
-  return [...byType].map(([type, ofType]) => ({
-    type,
-    badRows: bad.get(typeKey(type))?.length ?? 0,
-    openings: ofType,
-  }));
-}
-
-type JobParts = {
-  readonly job: string;
-  readonly takeOff: JobTakeOff;
-  readonly uncounted: readonly UncountedRow[];
-};
-
 /** Every job that has an opening or a row that could not be read; those without any count come last. */
 function jobsOf(taken: TakeOff, unread: readonly UncountedRow[]): readonly JobParts[] {
   const rest = new Map<string, UncountedRow[]>();
@@ -210,30 +171,6 @@ function jobsOf(taken: TakeOff, unread: readonly UncountedRow[]): readonly JobPa
   });
   return [...counted, ...others];
 }
-
-const openingKey = (job = "", mark = ""): string => `${jobKey(job)}\n${mark}`;
-
-function findingsByOpening(findings: readonly Finding[]): ReadonlyMap<string, readonly Finding[]> {
-  const byOpening = new Map<string, Finding[]>();
-  for (const finding of findings) {
-    const key = openingKey(finding.job, finding.mark);
-    const group = byOpening.get(key);
-    if (group === undefined) byOpening.set(key, [finding]);
-    else group.push(finding);
-  }
-  return byOpening;
-}
-
-const stoppedRows = (
-  { stopped }: JobTakeOff,
-  findings: ReadonlyMap<string, readonly Finding[]>,
-): readonly UncountedRow[] =>
-  stopped.map(({ place, job, mark }) => ({
-    place,
-    job,
-    mark,
-    findings: findings.get(openingKey(job, mark)) ?? [],
-  }));
 
 function byPlace(a: Finding, b: Finding): number {
   if (a.place === null || b.place === null)

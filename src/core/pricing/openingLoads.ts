@@ -2,10 +2,13 @@
  * The loads of each opening whose leaves hang from a track, held against what the firm entered from
  * its supplier. Checks, never a design.
  */
-import { openingCounts, type OpeningCounts } from "../bags/openingCounts";
+import { openingCountsSteps, type OpeningCounts } from "../bags/openingCounts";
 import { makeFinding, type Finding } from "../base/finding";
+import { between, finish, type Steps } from "../base/steps";
 import { inches, pounds, type Pounds } from "../base/units";
+import type { OpeningType } from "../kitbook/kitBook";
 import type { Opening } from "../openings/opening";
+import { valueAt } from "../takeoff/take";
 import type { JobTakeOff } from "../takeoff/takeOff";
 import { hungLeaves, type HungLeaves, type PanelMake } from "./hungLeaf";
 import type { Items } from "./item";
@@ -79,11 +82,37 @@ export function loadRules(read: RateReader): LoadRules {
  * Every counted opening of a job that has trolleys. Where no capacity at all is entered nothing is
  * checked, and one note says so for the job.
  */
-export function jobLoads(takeOff: JobTakeOff, items: Items, rules: LoadRules): JobLoads {
+export const jobLoads = (takeOff: JobTakeOff, items: Items, rules: LoadRules): JobLoads =>
+  finish(jobLoadsSteps(takeOff, items, rules));
+
+/** Whether there is anything to hold a load against. */
+export const isAnyEntered = ({ capacities }: LoadRules): boolean =>
+  Object.values(capacities).some((capacity) => capacity !== null);
+
+/** Openings of one step, most of which are like one before. */
+const slice = 20;
+
+/** The same in short steps. */
+export function* jobLoadsSteps(
+  takeOff: JobTakeOff,
+  items: Items,
+  rules: LoadRules,
+): Steps<JobLoads> {
   const { job } = takeOff;
   const { capacities } = rules;
-  const openings = openingCounts(takeOff).flatMap((counts) => loadsOf(counts, items, rules));
-  if (Object.values(capacities).some((capacity) => capacity !== null)) {
+  const hung = hangingLoads(items, rules);
+  const counts = yield* between(0, 0.5, openingCountsSteps(takeOff));
+  const openings: OpeningLoads[] = [];
+  for (const [index, each] of counts.entries()) {
+    if (index % slice === 0) yield 0.5 + index / counts.length / 2;
+    const found = hung(each);
+    if (found === null) continue;
+    const { opening } = each;
+    const checked = checkLoads(found.along, capacities, opening);
+    const { leaves, parts, leafWeight, loads } = found;
+    openings.push({ opening, leaves, parts, leafWeight, loads, checked });
+  }
+  if (isAnyEntered(rules)) {
     const findings = openings.flatMap(({ opening, checked }) =>
       checked.findings.map((finding) => ({ ...finding, place: opening.place })),
     );
@@ -102,17 +131,62 @@ export function jobLoads(takeOff: JobTakeOff, items: Items, rules: LoadRules): J
   };
 }
 
-function loadsOf(counts: OpeningCounts, items: Items, rules: LoadRules): readonly OpeningLoads[] {
+type Hanging = Omit<OpeningLoads, "opening" | "checked"> & {
+  readonly along: TrackLoads | LeafFault | null;
+};
+
+type Known = { readonly items: Items; readonly hanging: Map<string, Hanging | null> };
+const knownOfType = new WeakMap<OpeningType, Known>();
+
+/** What hangs in an opening, worked out once for all that are alike; `null` where nothing does. */
+function hangingLoads(items: Items, rules: LoadRules): (counts: OpeningCounts) => Hanging | null {
+  const entered = JSON.stringify(rules);
+  return (counts) => {
+    const { type } = counts.take;
+    let known = knownOfType.get(type);
+    if (known?.items !== items) knownOfType.set(type, (known = { items, hanging: new Map() }));
+    const key = `${entered}\n${likeness(counts)}`;
+    const before = known.hanging.get(key);
+    if (before !== undefined) return before;
+    const made = hangingOf(counts, items, rules);
+    known.hanging.set(key, made);
+    return made;
+  };
+}
+
+/** The same for openings of one type that have the same sizes and pieces, and so the same loads. */
+const likeness = ({ opening, take, row, pieces }: OpeningCounts): string =>
+  JSON.stringify([
+    hungFields.map((name) => opening.fields[name] ?? null),
+    take.type.sizes.map(({ slot }) => valueAt(take, slot, row)),
+    pieces.map(({ count, item, size }) => [count.part.source.number, count.each, item, size]),
+  ]);
+
+/** The fields that places along a track are worked out from, besides the kit book's sizes. */
+const hungFields = [
+  "width",
+  "height",
+  "post_height",
+  "tail_run",
+  "tail_post",
+  "transom",
+  "transom_height",
+] as const;
+
+function hangingOf(counts: OpeningCounts, items: Items, rules: LoadRules): Hanging | null {
   const hung = hungLeaves(counts, items, rules.panels);
-  if (hung === null) return [];
-  const { opening } = counts;
+  if (hung === null) return null;
   const leaves = hung.places.leaves.length;
   const parts = weighParts(hung.parts);
   const leafWeight = parts.notWeighed.length > 0 ? null : pounds(parts.weight / leaves);
-  const loads = leafWeight === null ? null : loadsAlong(hung, leafWeight, rules);
-  const checked = checkLoads(loads, rules.capacities, opening);
-  const known = loads === null || "code" in loads ? null : loads;
-  return [{ opening, leaves, parts, leafWeight, loads: known, checked }];
+  const along = leafWeight === null ? null : loadsAlong(hung, leafWeight, rules);
+  return {
+    leaves,
+    parts,
+    leafWeight,
+    along,
+    loads: along === null || "code" in along ? null : along,
+  };
 }
 
 /** `null` where a leaf has not two trolleys, or the track fewer than two hangers. */

@@ -1,6 +1,7 @@
 /** An estimate -> what is frozen of it. */
 import { pieces } from "../base/units";
-import type { Estimate, JobEstimate } from "../estimate/estimate";
+import type { Estimate } from "../estimate/estimate";
+import type { JobEstimate } from "../estimate/jobEstimate";
 import { isFormulaError, type FormulaValue } from "../formulas/value";
 import { standardFields } from "../kitbook/fields";
 import type { Opening } from "../openings/opening";

@@ -6,7 +6,7 @@
 import { counted } from "../../core/base/counted";
 import { err, ok, type Result } from "../../core/base/result";
 import { packJob } from "../../core/bags/bags";
-import type { JobEstimate } from "../../core/estimate/estimate";
+import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import { jobKey } from "../../core/takeoff/takeOff";
 import { writePackingLists } from "../../app/packingLists";
 import { readSettings, type Settings } from "../../app/settings";

@@ -125,7 +125,7 @@ async function writeFiles(
   if (!book.ok) return book;
   const written = await workbook.write([
     ...priceDrawings(prices, settings),
-    ...ownerDrawings(takeOff, prices, loads, settings),
+    ...ownerDrawings(takeOff, prices, settings, loads),
     ...(actualsFor === null || done === undefined ? [] : [actualsDrawing(done, settings)]),
     ...book.value,
   ]);

@@ -1,7 +1,7 @@
 /** The take-off as text that a person reads in a terminal. */
 import { findingCell, findingLevels, type Finding } from "../../core/base/finding";
 import { correctionWords } from "../../core/corrections/correctedLine";
-import type { JobEstimate } from "../../core/estimate/estimate";
+import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import type { Currency } from "../../core/money/currency";
 import { moneyText } from "../../core/money/writeMoney";
 import type { LengthStyle } from "../../core/lengths/writeLength";

@@ -1,6 +1,6 @@
 /** Material, weight and openings of a job, or of all jobs, side by side. */
 import { makeStyles } from "@fluentui/react-components";
-import type { JobEstimate } from "../../core/estimate/estimate";
+import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import { currencyIn } from "../../app/settings";
 import { sumOf } from "../../core/money/amounts";
 import { moneyText } from "../../core/money/writeMoney";

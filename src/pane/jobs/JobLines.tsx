@@ -3,7 +3,7 @@ import { Input, makeStyles, mergeClasses } from "@fluentui/react-components";
 import { SearchRegular } from "@fluentui/react-icons/svg/search";
 import { useDeferredValue, useMemo, useState } from "react";
 import { lengthStyleOf } from "../../app/settings";
-import type { JobEstimate } from "../../core/estimate/estimate";
+import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import type { Opening } from "../../core/openings/opening";
 import { writeSize } from "../../core/lengths/writeLength";
 import { pieceKey } from "../../core/takeoff/partColumn";

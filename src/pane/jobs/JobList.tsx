@@ -2,7 +2,7 @@
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { ChevronRightRegular } from "@fluentui/react-icons/svg/chevron-right";
 import { currencyIn } from "../../app/settings";
-import type { JobEstimate } from "../../core/estimate/estimate";
+import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import { moneyText } from "../../core/money/writeMoney";
 import { jobKey } from "../../core/takeoff/takeOff";
 import { LevelIcon } from "../parts/LevelIcon";

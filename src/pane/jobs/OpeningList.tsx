@@ -3,7 +3,7 @@ import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { useMemo } from "react";
 import { lengthWriter } from "../../app/settings";
 import { inches } from "../../core/base/units";
-import type { JobEstimate } from "../../core/estimate/estimate";
+import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import type { Opening } from "../../core/openings/opening";
 import { Disclosure } from "../parts/Disclosure";
 import { useSharedStyles } from "../parts/parts.styles";

@@ -1,6 +1,6 @@
 /** The opening of the schedule row that is selected in the spreadsheet, with the way to its picture. */
 import { makeStyles } from "@fluentui/react-components";
-import type { JobEstimate } from "../../core/estimate/estimate";
+import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import type { Opening } from "../../core/openings/opening";
 import { SmallButton } from "../parts/SmallButton";
 import { tokens } from "../parts/tokens";

@@ -1,6 +1,6 @@
 /** The openings of a job that are not counted, each with the way to its cell. */
 import { makeStyles } from "@fluentui/react-components";
-import type { JobEstimate } from "../../core/estimate/estimate";
+import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import type { UncountedRow } from "../../core/openings/opening";
 import { Notice } from "../parts/Notice";
 import { PlaceButton } from "../parts/PlaceButton";

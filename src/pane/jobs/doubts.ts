@@ -1,5 +1,5 @@
 /** What a job's total does not hold, in short words. */
-import type { JobEstimate } from "../../core/estimate/estimate";
+import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import { counted } from "../parts/quantities";
 
 export const doubtsOf = ({ uncounted, material }: JobEstimate): readonly string[] =>

@@ -2,7 +2,6 @@
 import { drawOwnerSheets } from "../../app/ownerDrawings";
 import { drawPrices, type WorkbookPrices } from "../../app/priceWorkbook";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
-import { workbookLoads } from "../../app/workbookLoads";
 import { err, ok, type Result } from "../../core/base/result";
 import type { Steps } from "../../core/base/steps";
 import { cancelled } from "../../workbook/faults";
@@ -50,10 +49,7 @@ export function usePriceSheets(): PriceSheetsHandle {
     writing,
     cancel,
     writePrices: (prices, isIn) => writeDrawn(drawPrices(prices, settings, isIn)),
-    writeOwnerSheets: (takeOff, prices) => {
-      const loads = workbookLoads(takeOff, prices, settings);
-      writeDrawn(drawOwnerSheets(takeOff, prices, loads, settings));
-    },
+    writeOwnerSheets: (takeOff, prices) => writeDrawn(drawOwnerSheets(takeOff, prices, settings)),
     writeDrawing: (drawing) => begin((options) => write([drawing], options)),
   };
 }

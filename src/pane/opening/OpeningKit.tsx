@@ -4,7 +4,7 @@ import { useMemo, useRef } from "react";
 import { lengthStyleOf, lengthWriter } from "../../app/settings";
 import type { OpeningCounts } from "../../core/bags/openingCounts";
 import { drawElevation } from "../../core/elevation/drawElevation";
-import type { JobEstimate } from "../../core/estimate/estimate";
+import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import { sizeTexts } from "../../core/takeoff/sizeTexts";
 import { useSharedStyles } from "../parts/parts.styles";
 import { tokens } from "../parts/tokens";

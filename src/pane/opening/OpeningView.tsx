@@ -2,7 +2,7 @@
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { useMemo } from "react";
 import { countsOfOpening } from "../../core/bags/openingCounts";
-import type { JobEstimate } from "../../core/estimate/estimate";
+import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import type { Opening } from "../../core/openings/opening";
 import { BackButton } from "../jobs/BackButton";
 import { Notice } from "../parts/Notice";

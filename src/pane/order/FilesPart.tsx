@@ -3,7 +3,7 @@ import { Button, Checkbox, makeStyles, mergeClasses } from "@fluentui/react-comp
 import { DismissRegular } from "@fluentui/react-icons/svg/dismiss";
 import { useRef, useState, type DragEvent } from "react";
 import type { JobsFile } from "../../app/chooseJobs";
-import type { JobEstimate } from "../../core/estimate/estimate";
+import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import { jobKey } from "../../core/takeoff/takeOff";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";

@@ -1,6 +1,6 @@
 /** Which jobs are written. */
 import { Checkbox, makeStyles, mergeClasses } from "@fluentui/react-components";
-import type { JobEstimate } from "../../core/estimate/estimate";
+import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import { jobKey } from "../../core/takeoff/takeOff";
 import { useSharedStyles } from "../parts/parts.styles";
 import { counted } from "../parts/quantities";

@@ -3,7 +3,7 @@ import { useEffect, useMemo, useState } from "react";
 import { changesSince } from "../../app/changesSince";
 import { readLastWritten, summaryOf, type WrittenSummary } from "../../app/lastWritten";
 import { currencyIn } from "../../app/settings";
-import type { JobEstimate } from "../../core/estimate/estimate";
+import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import { usePane } from "../state/paneContext";
 
 /**
