@@ -160,6 +160,7 @@ const loseName: Edit = (world, chance) => {
   world.log.push(`lost the name of ${row.sheet} row ${row.row + 1}: ${rowKey(row.name)}`);
   // As with a row that is deleted its old content comes back; what it holds now counts too.
   disclaim(world, []);
+  sayAgain(world, row);
   typeInRow(world.desk, row, { line: null });
 };
 

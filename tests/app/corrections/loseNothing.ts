@@ -14,7 +14,7 @@ export async function loseNothing(seed: number): Promise<void> {
   const world = newWorld(memoryDesk(snapshotOf(schedule)));
   await takeOffAgain(world, chance);
   for (let step = 0; step < steps; step += 1) {
-    if (chance(5) > 0) {
+    if (chance(9) > 0) {
       edit(world, chance);
       continue;
     }
