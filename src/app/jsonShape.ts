@@ -13,6 +13,12 @@ export const orNull =
   (value) =>
     value === null ? null : shape(value);
 
+/** For what older versions did not keep. */
+export const ifThere =
+  <T>(shape: Shape<T>, absent: T): Shape<T> =>
+  (value) =>
+    value === undefined ? absent : shape(value);
+
 /** The value where `isRight` says so. */
 export const numberThat =
   <T extends number>(isRight: (value: number) => boolean, brand: (value: number) => T): Shape<T> =>
@@ -42,7 +48,7 @@ export const partsOf =
     if (typeof value !== "object" || value === null) return undefined;
     const given = value as Readonly<Record<string, unknown>>;
     const read = Object.entries<Shape<unknown>>(shapes).map(
-      ([key, shape]) => [key, Object.hasOwn(given, key) ? shape(given[key]) : undefined] as const,
+      ([key, shape]) => [key, shape(Object.hasOwn(given, key) ? given[key] : undefined)] as const,
     );
     return read.some(([, part]) => part === undefined)
       ? undefined

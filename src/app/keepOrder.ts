@@ -1,15 +1,13 @@
 /**
- * What is done with an order: kept as a draft, sent, received, or taken out while it is a draft.
+ * What is done with an order before it comes: kept as a draft, sent, or taken out while it is a draft.
  *
- * Each reads the workbook anew, with what a person has typed since, and then writes the order's
- * sheets, the sheets of the book and the record as one: where anything is refused, all of it is as it
- * was (`orderBookRecord.ts` says how).
+ * Each reads the workbook anew, with what a person has typed since, and writes all of it as one
+ * (`writeBook.ts`). What comes of it is `receiveOrder.ts`.
  */
 import { dateText, dayOf } from "../core/base/date";
-import { err, ok, type Result } from "../core/base/result";
+import { err, ok } from "../core/base/result";
 import {
   addDraft,
-  receiveOrder,
   redraft,
   removeDraft as removeFrom,
   sendOrder,
@@ -17,31 +15,16 @@ import {
 } from "../core/purchasing/orderBooks";
 import { nextOrderNumber } from "../core/purchasing/orderNumber";
 import type { OrderRecord } from "../core/purchasing/orderRecord";
-import type { OrderBooks } from "../core/purchasing/standing";
-import { goneSheet, orderBookDrawings } from "../sheets/orderBookSheets";
+import { goneSheet } from "../sheets/orderBookSheets";
 import { orderMark, orderSheetKinds, supplierMark } from "../sheets/orderWish";
 import type { Drawing, SheetMark } from "../workbook/drawing";
 import { sameMark } from "../workbook/sheetStamp";
-import type { Workbook, WorkbookFault, WriteOptions, WrittenSheet } from "../workbook/workbook";
-import { readOrderBook, sizeTextOf, withStock, type OrderBook } from "./orderBook";
-import { holdRecord, settleRecord, type BookRecord } from "./orderBookRecord";
+import type { Workbook, WriteOptions } from "../workbook/workbook";
+import { withStock } from "./orderBook";
 import { contentsOf, orderDrawings, sentDrawings } from "./orderDrawings";
 import type { JobsOrder } from "./orderJobs";
 import { changedSheets } from "./sentSheets";
-import { readSettings, type Settings } from "./settings";
-
-/** When, a date serial, and who says so: a name or initials, or the empty text. */
-export type BookAct = { readonly day: number; readonly who: string };
-
-/** Why it was not done; everything is as it was. `message` is plain words with a way on. */
-export type BookFault = { readonly code: string; readonly message: string };
-
-export type KeptOrder = {
-  readonly number: string;
-  readonly sheets: readonly WrittenSheet[];
-};
-
-type Outcome = Promise<Result<KeptOrder, BookFault>>;
+import { readToWrite, writeBook, type BookAct, type Outcome } from "./writeBook";
 
 /**
  * Keeps an order as a draft: under the next number of the firm's pattern, or in the place of the
@@ -131,32 +114,6 @@ export async function sendKept(
   return writeBook(workbook, read.value, sent.value, number, sheets, options);
 }
 
-/** Marks a sent order as received: all of it has come, and what is left over is stock on hand. */
-export async function receiveKept(
-  workbook: Workbook,
-  number: string,
-  { day, who }: BookAct,
-  options: WriteOptions = {},
-): Outcome {
-  const read = await readToWrite(workbook, day);
-  if (!read.ok) return read;
-  const received = receiveOrder(read.value.book.books, number, day, who);
-  if (!received.ok) return received;
-  return writeBook(workbook, read.value, received.value, number, [], options);
-}
-
-type ToWrite = { readonly book: OrderBook; readonly settings: Settings };
-
-async function readToWrite(workbook: Workbook, day: number): Promise<Result<ToWrite, BookFault>> {
-  const settings = await readSettings(workbook);
-  const book = await readOrderBook(workbook, settings, day);
-  if (!book.ok) return book;
-  const stop = book.value.findings.find(({ level }) => level === "stop");
-  return stop === undefined
-    ? ok({ book: book.value, settings })
-    : err({ code: stop.code, message: stop.message });
-}
-
 /** Notices for the order's sheets that stand and that are not drawn again. */
 async function goneOf(
   workbook: Workbook,
@@ -179,28 +136,4 @@ async function goneOf(
       ? [goneSheet(name, mark, words)]
       : [],
   );
-}
-
-async function writeBook(
-  workbook: Workbook,
-  { book, settings }: ToWrite,
-  books: OrderBooks,
-  number: string,
-  sheets: readonly Drawing[],
-  options: WriteOptions,
-): Promise<Result<KeptOrder, WorkbookFault>> {
-  const { kept, counts, carried } = book;
-  const { lengths, fraction } = settings;
-  const change = kept.record.change + 1;
-  const record: BookRecord = { change, books, counts, style: { lengths, fraction } };
-  const sizeText = sizeTextOf(record);
-  const drawings = [...sheets, ...orderBookDrawings({ books, change, sizeText, carried })];
-  const held = await holdRecord(workbook, record, kept.text);
-  if (!held.ok) return held;
-  const written = await workbook.write(drawings, options);
-  const settled = written.ok ? record : kept.text;
-  // Refused twice, the next reading settles it by what the sheets show.
-  const settling = await settleRecord(workbook, settled);
-  if (!settling.ok) await settleRecord(workbook, settled);
-  return written.ok ? ok({ number, sheets: written.value }) : written;
 }

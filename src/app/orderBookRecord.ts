@@ -7,26 +7,14 @@
  * midway, the next reader sees by that sheet whether the change was made, and takes the one or the
  * other record.
  */
-import { inches, isCents, isPieces, cents, pieces, type Inches } from "../core/base/units";
 import { fractionDenominators } from "../core/lengths/writeLength";
-import { orderStates, type OrderRecord } from "../core/purchasing/orderRecord";
-import type { Share } from "../core/purchasing/shares";
-import type { JobPieces, SizedPieces } from "../core/purchasing/sizedPieces";
+import type { SizedPieces } from "../core/purchasing/sizedPieces";
 import { noBooks, type OrderBooks } from "../core/purchasing/standing";
 import { movementKinds, type StockMovement } from "../core/purchasing/stockMovements";
 import type { Workbook } from "../workbook/workbook";
 import { jsonValue } from "./jsonValue";
-import {
-  aNumber,
-  aText,
-  aYesNo,
-  listOf,
-  numberThat,
-  oneOf,
-  orNull,
-  partsOf,
-  type Shape,
-} from "./jsonShape";
+import { aNumber, aText, listOf, oneOf, orNull, partsOf, type Shape } from "./jsonShape";
+import { anOrder, aSizedPieces, aWhole, sized } from "./orderShape";
 import { defaultSettings, lengthStyleNames, type Settings } from "./settings";
 
 export type BookRecord = {
@@ -99,75 +87,18 @@ export const settleRecord = (
     settled === null || typeof settled === "string" ? (settled ?? "") : recordText(settled),
   );
 
-/** The parts always in one order, so that what is unchanged has the same text. */
+/**
+ * The parts always in one order, so that what is unchanged has the same text. Version 1 knew no
+ * receipts in parts.
+ */
 const recordText = ({ change, books, counts, style }: BookRecord): string =>
-  JSON.stringify({ version: 1, change, ...books, counts, style });
+  JSON.stringify({ version: 2, change, ...books, counts, style });
 
 type HalfWritten = { readonly change: number; readonly next: string; readonly before: string };
 const aHalfWritten: Shape<HalfWritten> = partsOf<HalfWritten>({
   change: aNumber,
   next: aText,
   before: aText,
-});
-
-const aCount = numberThat(isPieces, pieces);
-const anAmount = numberThat(isCents, cents);
-const aWhole: Shape<number> = (value) =>
-  Number.isSafeInteger(value) ? (value as number) : undefined;
-const aSize: Shape<readonly Inches[]> = listOf(numberThat((value) => value > 0, inches));
-const sized = { item: aText, size: aSize };
-const aSizedPieces: Shape<SizedPieces> = partsOf<SizedPieces>({ ...sized, pieces: aCount });
-const aJobPieces: Shape<JobPieces> = partsOf<JobPieces>({ ...sized, pieces: aCount, job: aText });
-const aTaken = partsOf<OrderRecord["fromShelf"][number]>({
-  ...sized,
-  pieces: aCount,
-  job: orNull(aText),
-});
-const shares: Shape<readonly Share[]> = listOf(
-  partsOf<Share>({ job: orNull(aText), cost: anAmount }),
-);
-
-const anOrder: Shape<OrderRecord> = partsOf<OrderRecord>({
-  number: aText,
-  state: oneOf(orderStates),
-  after: listOf(aText),
-  made: aWhole,
-  sent: orNull(aWhole),
-  received: orNull(aWhole),
-  jobs: listOf(
-    partsOf<OrderRecord["jobs"][number]>({ job: aText, needBy: orNull(aNumber), shipTo: aText }),
-  ),
-  packs: listOf(
-    partsOf<OrderRecord["packs"][number]>({
-      ...sized,
-      words: partsOf<OrderRecord["packs"][number]["words"]>({ description: aText, size: aText }),
-      supplier: aText,
-      packSize: aCount,
-      count: aWhole,
-      price: anAmount,
-      cost: anAmount,
-      leftOver: aCount,
-      needBy: orNull(aNumber),
-      orderBy: orNull(aNumber),
-      jobs: listOf(aText),
-      shares,
-    }),
-  ),
-  charges: listOf(
-    partsOf<OrderRecord["charges"][number]>({
-      supplier: aText,
-      madeUp: anAmount,
-      freight: anAmount,
-      shares,
-    }),
-  ),
-  covers: listOf(aJobPieces),
-  fromShelf: listOf(aTaken),
-  fromOrders: listOf(aTaken),
-  offcuts: listOf(aSizedPieces),
-  total: anAmount,
-  currency: aText,
-  complete: aYesNo,
 });
 
 const aMovement: Shape<StockMovement> = partsOf<StockMovement>({
@@ -185,7 +116,7 @@ const aMovement: Shape<StockMovement> = partsOf<StockMovement>({
 
 const aRecord: Shape<BookRecord> = (value) => {
   const parts = partsOf<Omit<BookRecord, "books"> & OrderBooks & { readonly version: number }>({
-    version: oneOf([1]),
+    version: oneOf([1, 2]),
     change: aWhole,
     orders: listOf(anOrder),
     movements: listOf(aMovement),

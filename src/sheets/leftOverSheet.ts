@@ -21,7 +21,7 @@ export function leftOverSheet(wish: OrderSheetWish): Drawing {
     rows: [
       wordsRow("Left over", "title", headings.length, { height: 26 }),
       wordsRow(
-        "Beyond the need in packs, and offcuts worth keeping. It is on hand once the order is received.",
+        "Beyond the need in packs, and offcuts worth keeping. It is on hand once it has come.",
         "subtitle",
         headings.length,
       ),

@@ -3,6 +3,7 @@ import { currencyOf, usDollar } from "../core/money/currency";
 import { majorUnits } from "../core/money/writeMoney";
 import { earliest } from "../core/purchasing/orderNeeds";
 import type { OrderRecord } from "../core/purchasing/orderRecord";
+import { standingWord } from "../core/purchasing/receipts";
 import type { OrderBooks } from "../core/purchasing/standing";
 import type { Drawing, DrawnRow, SheetMark } from "../workbook/drawing";
 import { headingRow, number, row, text, wordsRow } from "./cells";
@@ -22,7 +23,7 @@ export function changeIn(words: string): number | null {
 
 const orderHeadings = [
   { words: "Order", width: 18 },
-  { words: "State", width: 10 },
+  { words: "State", width: 16 },
   { words: "Made", width: 12, middle: true },
   { words: "Sent", width: 12, middle: true },
   { words: "Received", width: 12, middle: true },
@@ -74,7 +75,7 @@ function orderRow(order: OrderRecord): DrawnRow {
   const needBy = earliest(order.packs.map((packs) => packs.needBy));
   const cells = row(
     text(order.number),
-    text(order.state),
+    text(standingWord(order)),
     dateCell(order.made),
     dateCell(order.sent),
     dateCell(order.received),

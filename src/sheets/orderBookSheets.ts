@@ -1,4 +1,7 @@
-/** The sheets of the order book: its orders, every movement of stock, and what is there now. */
+/**
+ * The sheets of the order book: its orders, what is to come, every movement of stock, what is
+ * there now.
+ */
 import type { OrderBooks } from "../core/purchasing/standing";
 import type { SizeText } from "../core/takeoff/sizeTexts";
 import type { CarriedCell, Drawing, SheetMark } from "../workbook/drawing";
@@ -7,6 +10,7 @@ import { movementsSheet } from "./movementsSheet";
 import { orderBookSheet } from "./orderBookSheet";
 import { printSetup } from "./printSetup";
 import { stockNowSheet } from "./stockNowSheet";
+import { toComeSheet } from "./toComeSheet";
 
 export type OrderBookWish = {
   readonly books: OrderBooks;
@@ -24,6 +28,7 @@ export const orderBookDrawings = ({
   carried,
 }: OrderBookWish): readonly Drawing[] => [
   orderBookSheet(books, change),
+  toComeSheet(books),
   movementsSheet(books.movements, sizeText, carried),
   stockNowSheet(books, sizeText),
 ];

@@ -1,6 +1,9 @@
 import { describe, expect, test } from "@jest/globals";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
-import { keepDraft, receiveKept, removeDraft, sendKept } from "../../src/app/keepOrder";
+import { keepDraft, removeDraft, sendKept } from "../../src/app/keepOrder";
+import { moreThanOrdered, receiveKept, receiveKeptLines } from "../../src/app/receiveOrder";
+import { pieces } from "../../src/core/base/units";
+import { standingWord } from "../../src/core/purchasing/receipts";
 import { countFile } from "../../src/app/countFile";
 import type { JobsOrder } from "../../src/app/orderJobs";
 import type { CellValue } from "../../src/core/base/cell";
@@ -56,6 +59,7 @@ describe("a draft", () => {
       "PO-2026-0001 cut list",
       "PO-2026-0001 left over",
       "Order book",
+      "To come",
       "Stock movements",
       "Stock now",
     ]);
@@ -222,6 +226,71 @@ describe("once received", () => {
     await keepAndSend(workbook);
     expect(await onHand(workbook, "TROLLEY")).toEqual(["x 5"]);
     expect(auditMovements((await book(workbook)).books.movements)).toEqual([]);
+  });
+});
+
+/** As a version that knew no receipts in parts kept it. */
+async function keptLongAgo(workbook: MemoryWorkbook): Promise<void> {
+  const record = JSON.parse((await workbook.readSetting("orderBook")) ?? "") as {
+    readonly orders: readonly Readonly<Record<string, unknown>>[];
+  };
+  const orders = record.orders.map((order) =>
+    Object.fromEntries(
+      Object.entries(order).filter(([key]) => !["cuts", "receipts", "givenUp"].includes(key)),
+    ),
+  );
+  await workbook.writeSetting("orderBook", JSON.stringify({ ...record, version: 1, orders }));
+}
+
+describe("received in parts", () => {
+  const lines = (line: number, came: number, isClosed = false) => ({
+    ...act,
+    lines: [{ line, came: pieces(came), isClosed }],
+    reason: isClosed ? "sold out" : "",
+    isSure: false,
+  });
+  const wordsOf = async (workbook: MemoryWorkbook): Promise<readonly string[]> =>
+    (await book(workbook)).books.orders.map(standingWord);
+
+  test.each(["now", "long ago"])("what is to come of an order kept %s is said", async (when) => {
+    const workbook = office();
+    const number = await keepAndSend(workbook);
+    if (when === "long ago") await keptLongAgo(workbook);
+    const [order] = (await book(workbook)).books.orders;
+    const trolleys = order?.packs.findIndex(({ item }) => item === "TROLLEY") ?? -1;
+    const done = valueOf(await receiveKeptLines(workbook, number, lines(trolleys, 4)));
+    expect(done.says).toEqual([`Order ${number} is part received.`]);
+    expect(sheetText(workbook, "To come")).toContain("2026-11-14: 4 (KB)");
+    expect(sheetText(workbook, "Order book")).toContain("part received");
+    expect(await onHand(workbook, "TROLLEY")).toEqual(["x 1"]);
+    expect(toBuy(await workedOut(workbook))).toEqual({ TROLLEY: 0 });
+    expect(await receiveKeptLines(workbook, number, lines(trolleys, 2))).toMatchObject({
+      error: { code: moreThanOrdered },
+    });
+    valueOf(await receiveKept(workbook, number, act));
+    expect(await wordsOf(workbook)).toEqual(["received"]);
+    expect(await onHand(workbook, "TROLLEY")).toEqual(["x 2"]);
+  });
+
+  test("what is closed short is needed again, and the sheet says why", async () => {
+    const workbook = office();
+    const number = await keepAndSend(workbook);
+    const [order] = (await book(workbook)).books.orders;
+    const trolleys = order?.packs.findIndex(({ item }) => item === "TROLLEY") ?? -1;
+    valueOf(await receiveKeptLines(workbook, number, lines(trolleys, 1, true)));
+    expect(sheetText(workbook, "To come")).toContain("1; the rest will not come, sold out (KB)");
+    expect(toBuy(await workedOut(workbook))).toMatchObject({ TROLLEY: 2 });
+    valueOf(await receiveKept(workbook, number, act));
+    expect(await wordsOf(workbook)).toEqual(["received short"]);
+  });
+
+  test("an order that was received long ago is received, and gave what it gave", async () => {
+    const workbook = office();
+    valueOf(await receiveKept(workbook, await keepAndSend(workbook), act));
+    const before = standingOf((await book(workbook)).books);
+    await keptLongAgo(workbook);
+    expect(await wordsOf(workbook)).toEqual(["received"]);
+    expect(standingOf((await book(workbook)).books)).toEqual(before);
   });
 });
 

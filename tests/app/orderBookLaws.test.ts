@@ -2,8 +2,12 @@
 import { expect, test } from "@jest/globals";
 import fc from "fast-check";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
-import { receiveKept, removeDraft, sendKept } from "../../src/app/keepOrder";
+import { removeDraft, sendKept } from "../../src/app/keepOrder";
+import { moreThanOrdered, receiveKept, receiveKeptLines } from "../../src/app/receiveOrder";
+import { pieces } from "../../src/core/base/units";
+import { inEffect } from "../../src/core/purchasing/orderProgress";
 import type { OrderRecord } from "../../src/core/purchasing/orderRecord";
+import { lineStands } from "../../src/core/purchasing/receipts";
 import type { SizedPieces } from "../../src/core/purchasing/sizedPieces";
 import type { OrderBooks } from "../../src/core/purchasing/standing";
 import { auditMovements, stockOnHand } from "../../src/core/purchasing/stockMovements";
@@ -14,7 +18,15 @@ type Step =
   | { readonly kind: "count"; readonly trolleys: number }
   | { readonly kind: "by hand"; readonly change: number }
   | { readonly kind: "keep" | "keep again" | "remove" }
-  | { readonly kind: "send" | "receive"; readonly which: number };
+  | { readonly kind: "send" | "receive"; readonly which: number }
+  | {
+      readonly kind: "part";
+      readonly which: number;
+      readonly line: number;
+      /** Of what is to come, in hundredths. */
+      readonly part: number;
+      readonly closes: boolean;
+    };
 
 const anyStep: fc.Arbitrary<Step> = fc.oneof(
   {
@@ -29,7 +41,17 @@ const anyStep: fc.Arbitrary<Step> = fc.oneof(
   { weight: 3, arbitrary: fc.constant<Step>({ kind: "keep" }) },
   { weight: 1, arbitrary: fc.constantFrom<Step>({ kind: "keep again" }, { kind: "remove" }) },
   { weight: 4, arbitrary: fc.record({ kind: fc.constant("send"), which: fc.nat({ max: 3 }) }) },
-  { weight: 3, arbitrary: fc.record({ kind: fc.constant("receive"), which: fc.nat({ max: 3 }) }) },
+  { weight: 2, arbitrary: fc.record({ kind: fc.constant("receive"), which: fc.nat({ max: 3 }) }) },
+  {
+    weight: 4,
+    arbitrary: fc.record({
+      kind: fc.constant("part"),
+      which: fc.nat({ max: 3 }),
+      line: fc.nat({ max: 3 }),
+      part: fc.constantFrom(0, 50, 100, 140),
+      closes: fc.boolean(),
+    }),
+  },
 );
 
 const inState = ({ orders }: OrderBooks, state: OrderRecord["state"]): readonly OrderRecord[] =>
@@ -75,6 +97,25 @@ async function take(workbook: MemoryWorkbook, step: Step): Promise<boolean> {
       }
       return false;
     }
+    case "part": {
+      const sent = pick(inState(books, "sent"), step.which);
+      if (sent === undefined || sent.packs.length === 0) return false;
+      const line = step.line % sent.packs.length;
+      const open = lineStands(sent)[line]?.open ?? 0;
+      const came = pieces(Math.round((open * step.part) / 100));
+      const receipt = {
+        ...act,
+        lines: [{ line, came, isClosed: step.closes }],
+        reason: "sold out",
+      };
+      const refused = await receiveKeptLines(workbook, sent.number, { ...receipt, isSure: false });
+      if (!refused.ok && came > open) {
+        expect(refused).toMatchObject({ error: { code: moreThanOrdered } });
+        const sure = await receiveKeptLines(workbook, sent.number, { ...receipt, isSure: true });
+        expect(sure).toMatchObject({ ok: true });
+      } else expect(refused.ok).toBe(came > 0 || (step.closes && open > 0));
+      return false;
+    }
   }
 }
 
@@ -87,10 +128,12 @@ const inchesOfTrack = (all: readonly SizedPieces[]): number =>
   );
 
 /** What an order buys is what it gives to jobs and to stock, less what the saw takes. */
-function expectConserved({ packs, covers, fromShelf, fromOrders, offcuts }: OrderRecord): void {
-  const bought = packs.map((each) => ({
+function expectConserved(order: OrderRecord): void {
+  const { packs, covers, fromShelf, fromOrders, offcuts } = inEffect(order);
+  const stands = lineStands(order);
+  const bought = packs.map((each, at) => ({
     ...each,
-    pieces: (each.count * each.packSize) as SizedPieces["pieces"],
+    pieces: pieces(each.count * each.packSize - (stands[at]?.short ?? 0)),
   }));
   const left = packs.map((each) => ({ ...each, pieces: each.leftOver }));
   const taken = [...fromShelf, ...fromOrders];
@@ -115,7 +158,7 @@ test("stock is never below zero, nothing is ordered twice, and what is sent neve
         expect(auditMovements(books.movements)).toEqual([]);
         const sheets = workbook.snapshot().sheets;
         for (const order of books.orders.filter(({ state }) => state !== "draft")) {
-          const contents = { ...order, state: null, received: null };
+          const contents = { ...order, state: null, received: null, receipts: [], givenUp: [] };
           const own = sheets.filter(({ name }) => name.startsWith(order.number));
           const now = JSON.stringify([contents, own.map(({ name, rows }) => [name, rows])]);
           expect(now).toBe(frozen.get(order.number) ?? now);
@@ -142,17 +185,17 @@ test("stock is never below zero, nothing is ordered twice, and what is sent neve
         0,
       );
       const came = done.reduce(
-        (sum, { packs }) =>
+        (sum, order) =>
           sum +
           trolleys(
-            packs.map((each) => ({
+            order.packs.map((each, at) => ({
               ...each,
-              pieces: (each.count * each.packSize) as SizedPieces["pieces"],
+              pieces: lineStands(order)[at]?.came ?? pieces(0),
             })),
           ),
         0,
       );
-      const given = done.reduce((sum, { covers }) => sum + trolleys(covers), 0);
+      const given = done.reduce((sum, order) => sum + trolleys(inEffect(order).covers), 0);
       expect(trolleys(stockOnHand(books.movements))).toBe(byHand + came - given);
     }),
     { numRuns: 20 },

@@ -187,6 +187,53 @@ test("an order is kept, sent and received in a file, and a later need is the dif
   expect(Number(second.total)).toBeGreaterThan(0);
 }, 120_000);
 
+test("an order is received line by line, closed short with a reason, and confirmed where more came", () => {
+  const path = workbook("partly.xlsx", "Dock", true);
+  const copy = join(folder, "partly-kept.xlsx");
+  const day = ["--today", "2026-11-02"];
+  order(path, ...day, "--keep", "--out", copy);
+  order("send", "PO-2026-0001", copy, "--out", copy, ...day);
+  const listed = () =>
+    JSON.parse(order("list", copy, "--json").stdout) as {
+      readonly orders: readonly {
+        readonly state: string;
+        readonly lines: readonly {
+          readonly line: number;
+          readonly item: string;
+          readonly ordered: number;
+          readonly packSize: number;
+          readonly toCome: number;
+          readonly willNotCome: number;
+          readonly beyond: number;
+        }[];
+      }[];
+    };
+  const lines = () => listed().orders[0]?.lines ?? [];
+  const receive = (...words: readonly string[]) =>
+    order("receive", "PO-2026-0001", copy, "--out", copy, ...day, ...words);
+  const [one, other] = lines();
+  if (one === undefined || other === undefined) throw new Error("no lines");
+  expect(order("list", copy).stdout).toMatch(/To come/);
+
+  const part = receive("--line", `${one.line}=${one.ordered}pcs`, "--who", "MJ");
+  expect(part.stdout).toContain("PO-2026-0001 is part received");
+  expect(lines()[0]).toMatchObject({ toCome: 0 });
+  const again = receive("--line", `${one.line}=1 pcs`);
+  expect([again.status, again.stdout]).toEqual([2, ""]);
+  expect(again.stderr).toContain("--more");
+  expect(receive("--line", `${one.line}=1 pcs`, "--more").status).toBe(0);
+  expect(lines()[0]).toMatchObject({ beyond: 1 });
+
+  expect(receive("--line", "NO SUCH=1").stderr).toContain("has no line");
+  expect(receive("--line", `${other.line}=some`).stderr).toContain("no number of packs");
+  expect(receive("--close", "all").stderr).toContain("--why");
+  expect(receive("--close", "all", "--why", "sold out").stdout).toContain("received short");
+  expect(lines().every(({ toCome }) => toCome === 0)).toBe(true);
+  expect(lines()[1]).toMatchObject({ willNotCome: other.ordered });
+  const needed = parsed(order(copy, ...day, "--json"));
+  expect(Number(needed.total)).toBeGreaterThan(0);
+}, 300_000);
+
 test("an order in two parts: what goes out now, and what can wait, and never one thing in both", () => {
   const path = workbook("parts.xlsx", "Tool crib, Alder plant", true);
   const words = [path, "--today", "2026-11-02", "--next-order", "2027-01-12", "--json"];

@@ -4,7 +4,8 @@
  */
 import { expect, test } from "@jest/globals";
 import { countFile } from "../../src/app/countFile";
-import { keepDraft, receiveKept, sendKept } from "../../src/app/keepOrder";
+import { keepDraft, sendKept } from "../../src/app/keepOrder";
+import { receiveKept } from "../../src/app/receiveOrder";
 import { writeSettings, defaultSettings } from "../../src/app/settings";
 import { dateSerial } from "../../src/core/base/date";
 import type { Drawing } from "../../src/workbook/drawing";

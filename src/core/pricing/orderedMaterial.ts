@@ -6,6 +6,7 @@ import { makeFinding, type Finding, type FindingTable } from "../base/finding";
 import { cents, type Cents } from "../base/units";
 import { shareByLargestRemainder } from "../money/share";
 import { groupBy } from "../purchasing/groupBy";
+import { inEffect } from "../purchasing/orderProgress";
 import type { OrderRecord } from "../purchasing/orderRecord";
 import { itemKey, sizedKey } from "../purchasing/sizedItem";
 import { piecesByKey } from "../purchasing/sizedPieces";
@@ -34,7 +35,10 @@ export type OrderedMaterial = {
   readonly findings: readonly Finding[];
 };
 
-/** Drafts cost nothing yet. What was ordered and is needed no more is paid for, and counts. */
+/**
+ * Drafts cost nothing yet, and what was closed short costs nothing. What was ordered and is needed no
+ * more is paid for, and counts.
+ */
 export function orderedMaterial(
   job: string,
   material: Material,
@@ -44,7 +48,7 @@ export function orderedMaterial(
   const isJobs = (each: { readonly job: string | null }): boolean =>
     each.job !== null && jobKey(each.job) === jobKey(job);
   const sent = orders.filter(({ state, jobs }) => state !== "draft" && jobs.some(isJobs));
-  const used = sent.filter((order) => order.currency === currency);
+  const used = sent.filter((order) => order.currency === currency).map(inEffect);
   const shareIn = (shares: OrderRecord["packs"][number]["shares"]): number =>
     shares.filter(isJobs).reduce((sum, { cost }) => sum + cost, 0);
   const paid = new Map<string, number>();

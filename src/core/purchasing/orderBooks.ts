@@ -5,7 +5,6 @@ import { draftFault } from "./draftFault";
 import {
   changeDraft,
   draftOrder,
-  markReceived,
   markSent,
   takenChange,
   type OrderContents,
@@ -13,6 +12,9 @@ import {
   type OrderRecord,
   type OrderStep,
 } from "./orderRecord";
+import { allOpen, type Receipt } from "./receipts";
+import { takeReceipt } from "./takeReceipt";
+import { giveUpPromises } from "./giveUpPromises";
 import { openPromises } from "./promises";
 import { sizedKey } from "./sizedItem";
 import { piecesByKey } from "./sizedPieces";
@@ -78,15 +80,34 @@ export function sendOrder(
   return sent.ok ? ok(keepPromises(sent.value, day, who)) : sent;
 }
 
-/** Marks a sent order as received: what it leaves over is on the shelf, and promises are kept from it. */
+/** Marks a sent order as received: all of it that is still to come has come. */
 export function receiveOrder(
   books: OrderBooks,
   number: string,
   day: number,
   who: string,
 ): Result<OrderBooks, OrderFault> {
-  const received = takeStep(books, number, (order) => markReceived(order, day, who));
-  return received.ok ? ok(keepPromises(received.value, day, who)) : received;
+  const order = books.orders.find((each) => each.number === number);
+  const lines = order === undefined ? [] : allOpen(order);
+  return receiveLines(books, number, { day, who, reason: "", lines }, false);
+}
+
+/**
+ * Takes in what has come of a sent order: what is left over is on the shelf, and promises are kept
+ * from it. Where lines are closed short, later orders give up what they were promised of that and can
+ * get from nowhere else, the latest first. `isSure`: more than was to come is taken in too.
+ */
+export function receiveLines(
+  books: OrderBooks,
+  number: string,
+  receipt: Receipt,
+  isSure: boolean,
+): Result<OrderBooks, OrderFault> {
+  const received = takeStep(books, number, (order) => takeReceipt(order, receipt, isSure));
+  if (!received.ok) return received;
+  const isShort = receipt.lines.some(({ isClosed }) => isClosed);
+  const kept = keepPromises(received.value, receipt.day, receipt.who);
+  return ok(isShort ? giveUpPromises(kept, receipt) : kept);
 }
 
 function takeStep(

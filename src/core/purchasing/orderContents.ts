@@ -1,13 +1,21 @@
 /** An order plan -> what its record keeps. */
 import { pieces } from "../base/units";
 import { barsAmong, sizeOfBar } from "./bars";
+import type { CutLength } from "./cutting/cutLength";
 import type { CutPlan } from "./cutting/cutProblem";
 import { offcutsOf } from "./leftOver";
+import { addJobPieces } from "./orderGoods";
 import type { Standing } from "./orderInput";
 import { addUp, type JobPieces, type SizedPieces } from "./sizedPieces";
 import type { OrderLine, OrderPlan } from "./orderPlan";
 import { isSameItem } from "./sizedItem";
-import type { OrderContents, OrderedPacks, OrderedWords, TakenPieces } from "./orderRecord";
+import type {
+  OrderContents,
+  OrderedCut,
+  OrderedPacks,
+  OrderedWords,
+  TakenPieces,
+} from "./orderRecord";
 import type { SizedItem } from "./sizedItem";
 
 /** What a record keeps besides the plan. */
@@ -42,6 +50,7 @@ export function orderContents(plan: OrderPlan, basis: ContentsBasis): OrderConte
       ...bars.flatMap(({ orders }) => orders),
     ],
     offcuts: addUp(plan.cutPlans.flatMap(offcutsOf)),
+    cuts: plan.cutPlans.flatMap(cutsOf),
     total: plan.total,
     currency,
     complete,
@@ -138,3 +147,31 @@ function usedBars(
     addUp(all).map((each) => ({ ...each, job: null }));
   return { shelf: shared(shelf), orders: shared(orders) };
 }
+
+/** Bars in the order of the plan; those one after another that are cut alike are one entry. */
+function cutsOf(plan: CutPlan): readonly OrderedCut[] {
+  const cuts: OrderedCut[] = [];
+  for (const { from, length, pieces: placed, offcut, kept } of plan.bars) {
+    const sized = (of: CutLength): SizedItem => ({ item: plan.item, size: sizeOfBar(of) });
+    const one = placed.map((piece): JobPieces => ({
+      job: piece.job,
+      ...sized(piece.length),
+      pieces: pieces(1),
+    }));
+    const cut: OrderedCut = {
+      bar: sized(length),
+      bars: pieces(1),
+      isBought: from === "stock",
+      gives: addJobPieces(one),
+      offcuts: kept ? [{ ...sized(offcut), pieces: pieces(1) }] : [],
+    };
+    const last = cuts.at(-1);
+    if (last !== undefined && isAlike(last, cut)) {
+      cuts[cuts.length - 1] = { ...last, bars: pieces(last.bars + 1) };
+    } else cuts.push(cut);
+  }
+  return cuts;
+}
+
+const isAlike = (one: OrderedCut, other: OrderedCut): boolean =>
+  JSON.stringify({ ...one, bars: 0 }) === JSON.stringify({ ...other, bars: 0 });

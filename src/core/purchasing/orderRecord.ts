@@ -1,5 +1,6 @@
 /**
- * An order as the firm keeps it: a draft that may change, sent and then frozen, at last received.
+ * An order as the firm keeps it: a draft that may change, sent and then frozen, at last received
+ * (`takeReceipt.ts`).
  *
  * The record says for every job what the order covers, so that a later order asks only for the
  * difference; and it says what moves on the shelf, as rows for `stockMovements.ts`.
@@ -8,6 +9,7 @@ import { err, ok, type Result } from "../base/result";
 import type { Cents, Pieces } from "../base/units";
 import type { JobPieces, SizedPieces } from "./sizedPieces";
 import type { OrderJob } from "./orderInput";
+import type { Receipt } from "./receipts";
 import type { SizedItem } from "./sizedItem";
 import type { Share } from "./shares";
 import type { StockChange } from "./stockMovements";
@@ -49,6 +51,18 @@ export type OrderedCharge = {
 /** What is taken from stock for a job; `job` is `null` for bars that several share. */
 export type TakenPieces = SizedPieces & { readonly job: string | null };
 
+/** Bars of one length that are cut alike. */
+export type OrderedCut = {
+  readonly bar: SizedItem;
+  readonly bars: Pieces;
+  /** Whether the order buys them; others are on the shelf or promised. */
+  readonly isBought: boolean;
+  /** Of each bar. */
+  readonly gives: readonly JobPieces[];
+  /** What is kept of each bar: one piece, or none. */
+  readonly offcuts: readonly SizedPieces[];
+};
+
 /** What an order is about, before it has a number and a state. */
 export type OrderContents = {
   readonly jobs: readonly OrderJob[];
@@ -61,8 +75,10 @@ export type OrderContents = {
   readonly fromShelf: readonly TakenPieces[];
   /** Promised from what earlier orders bring for stock; taken as soon as that is there. */
   readonly fromOrders: readonly TakenPieces[];
-  /** Kept for stock when it is received. */
+  /** Kept for stock as their bars come. */
   readonly offcuts: readonly SizedPieces[];
+  /** In the order of the cut list; `null` for an order kept before cuts were on record. */
+  readonly cuts: readonly OrderedCut[] | null;
   readonly total: Cents;
   /** ISO 4217 code of the currency of all of it. */
   readonly currency: string;
@@ -79,6 +95,10 @@ export type OrderRecord = OrderContents & {
   readonly made: number;
   readonly sent: number | null;
   readonly received: number | null;
+  /** What has come of it; only ever added to. */
+  readonly receipts: readonly Receipt[];
+  /** Promises that it will not get, since an order that was to bring it was closed short. */
+  readonly givenUp: readonly TakenPieces[];
 };
 
 export const orderFaultCodes = [
@@ -86,6 +106,10 @@ export const orderFaultCodes = [
   "order-is-frozen",
   "order-not-sent",
   "order-is-received",
+  "line-unknown",
+  "nothing-received",
+  "reason-missing",
+  "more-than-ordered",
   "shelf-is-short",
   "covered-since",
 ] as const;
@@ -115,6 +139,8 @@ export const draftOrder = (
   made: day,
   sent: null,
   received: null,
+  receipts: [],
+  givenUp: [],
 });
 
 /** The draft with other contents. An order once sent is frozen: what is needed later is another order. */
@@ -142,52 +168,6 @@ export function markSent(
   }
   const changes = order.fromShelf.map((taken) => takenChange(order, taken, day, who));
   return ok({ order: { ...order, state: "sent", sent: day }, changes });
-}
-
-/**
- * Takes a sent order in: every pack comes, what was bought for the jobs goes to them, and what is
- * left over of packs and bars stays on the shelf.
- */
-export function markReceived(
-  order: OrderRecord,
-  day: number,
-  who: string,
-): Result<OrderStep, OrderFault> {
-  if (order.state === "draft") {
-    const message = `Order ${order.number} is a draft. Mark it as sent first.`;
-    return err({ code: "order-not-sent", number: order.number, message });
-  }
-  if (order.state === "received") {
-    const message = `Order ${order.number} has been received already.`;
-    return err({ code: "order-is-received", number: order.number, message });
-  }
-  const row = (
-    { item, size }: SizedItem,
-    kind: StockChange["kind"],
-    change: number,
-    note: string,
-    job: string | null = null,
-  ): StockChange => ({ item, size, kind, change, day, job, order: order.number, who, note });
-  const usedRow = (packs: OrderedPacks, change: number): StockChange => {
-    const [job = null, ...others] = packs.jobs;
-    return others.length === 0
-      ? row(packs, "used", change, "", job)
-      : row(packs, "used", change, `for ${packs.jobs.join(", ")}`);
-  };
-  const changes = [
-    ...order.packs.flatMap((packs) => {
-      const came = packs.count * packs.packSize;
-      return [
-        row(packs, "received", came, `${packs.count} x ${packs.packSize} from ${packs.supplier}`),
-        usedRow(packs, packs.leftOver - came),
-      ];
-    }),
-    ...order.offcuts.map((offcut) => row(offcut, "offcut", offcut.pieces, "left of a bar")),
-  ];
-  return ok({
-    order: { ...order, state: "received", received: day },
-    changes: changes.filter(({ change }) => change !== 0),
-  });
 }
 
 /** Pieces that go from the shelf to a job of the order. */

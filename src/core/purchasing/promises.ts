@@ -9,7 +9,10 @@ import type { StockMovement } from "./stockMovements";
 
 export type OpenPromise = TakenPieces & { readonly order: string };
 
-/** What sent and received orders are still owed: all that they take, less the rows that took it. */
+/**
+ * What sent and received orders are still owed: all that they take, less the rows that took it and
+ * what they have given up.
+ */
 export function openPromises(
   orders: readonly OrderRecord[],
   movements: readonly StockMovement[],
@@ -22,16 +25,20 @@ export function openPromises(
   }
   return orders
     .filter(({ state }) => state !== "draft")
-    .flatMap(({ number, fromShelf, fromOrders }) =>
-      [...fromShelf, ...fromOrders].flatMap((each) => {
+    .flatMap(({ number, fromShelf, fromOrders, givenUp }) => {
+      for (const each of givenUp) {
+        const key = keyOf(number, each);
+        taken.set(key, (taken.get(key) ?? 0) + each.pieces);
+      }
+      return [...fromShelf, ...fromOrders].flatMap((each) => {
         const key = keyOf(number, each);
         const had = Math.min(each.pieces, taken.get(key) ?? 0);
         taken.set(key, (taken.get(key) ?? 0) - had);
         return had === each.pieces
           ? []
           : [{ ...each, pieces: pieces(each.pieces - had), order: number }];
-      }),
-    );
+      });
+    });
 }
 
 const keyOf = (order: string, taken: Pick<TakenPieces, "item" | "size" | "job">): string =>

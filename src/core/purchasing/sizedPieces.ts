@@ -26,6 +26,21 @@ export function piecesByKey<Counted extends SizedPieces>(
   return counts;
 }
 
+/** What is left of each entry when those are gone, the first entries first; those of none left out. */
+export function lessPieces<Counted extends SizedPieces>(
+  all: readonly Counted[],
+  gone: readonly Counted[],
+  keyOf: (each: Counted) => string,
+): readonly Counted[] {
+  const away = piecesByKey(gone, keyOf);
+  return all.flatMap((each) => {
+    const key = keyOf(each);
+    const less = Math.min(each.pieces, away.get(key) ?? 0);
+    away.set(key, (away.get(key) ?? 0) - less);
+    return less === each.pieces ? [] : [{ ...each, pieces: pieces(each.pieces - less) }];
+  });
+}
+
 /** A key that is another for each job. */
 export const jobKeyOf = (job: string, sized: SizedItem): string =>
   JSON.stringify([job, sizedKey(sized)]);

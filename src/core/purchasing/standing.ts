@@ -2,9 +2,11 @@
 import { pieces } from "../base/units";
 import type { Standing } from "./orderInput";
 import type { OrderRecord } from "./orderRecord";
+import { groupBy } from "./groupBy";
+import { progressOf } from "./orderProgress";
 import { openPromises } from "./promises";
 import { sizedKey } from "./sizedItem";
-import { addUp, piecesByKey, type JobPieces, type SizedPieces } from "./sizedPieces";
+import { addUp, piecesByKey, type SizedPieces } from "./sizedPieces";
 import { stockOnHand, type StockMovement } from "./stockMovements";
 
 /** Orders and the movements of stock, which change together (`orderBooks.ts`). */
@@ -30,20 +32,15 @@ export const sentOrders = ({ orders }: OrderBooks): readonly OrderRecord[] =>
   orders.filter(({ state }) => state !== "draft");
 
 /**
- * What is free and what the jobs have. Drafts count for nothing. What a sent order brings for stock
- * is free on order until it is received, less what is promised of it; what has come and is promised
- * is not free on the shelf either.
+ * What is free and what the jobs have. Drafts count for nothing. What a sent order still brings for
+ * stock is free on order, less what is promised of it; what has come and is promised is not free on
+ * the shelf either. What was closed short counts for nothing.
  */
-export function standingOf({ orders, movements, elsewhere }: OrderBooks): Standing {
-  const sent = orders.filter(({ state }) => state === "sent");
-  const received = orders.filter(({ state }) => state === "received");
-  const coming = addUp([
-    ...elsewhere,
-    ...sent.flatMap(({ packs, offcuts }) => [
-      ...packs.map(({ item, size, leftOver }) => ({ item, size, pieces: leftOver })),
-      ...offcuts,
-    ]),
-  ]);
+export function standingOf(books: OrderBooks): Standing {
+  const { orders, movements } = books;
+  const owed = groupBy(openPromises(orders, movements), ({ order }) => order);
+  const progress = sentOrders(books).map((order) => progressOf(order, owed.get(order.number)));
+  const coming = comingForStock(books);
   const promised = piecesByKey(openPromises(orders, movements), sizedKey);
   const comes = piecesByKey(coming, sizedKey);
   return {
@@ -51,13 +48,14 @@ export function standingOf({ orders, movements, elsewhere }: OrderBooks): Standi
     onHand: less(stockOnHand(movements), (key) =>
       Math.max(0, (promised.get(key) ?? 0) - (comes.get(key) ?? 0)),
     ),
-    supplied: coversOf(received),
-    orderedForJobs: coversOf(sent),
+    supplied: progress.flatMap(({ given }) => given),
+    orderedForJobs: progress.flatMap(({ toGive }) => toGive),
   };
 }
 
-const coversOf = (orders: readonly OrderRecord[]): readonly JobPieces[] =>
-  orders.flatMap(({ covers }) => covers);
+/** What sent orders, and other means, still bring for stock, promised or not. */
+export const comingForStock = (books: OrderBooks): readonly SizedPieces[] =>
+  addUp([...books.elsewhere, ...sentOrders(books).flatMap((order) => progressOf(order).toStock)]);
 
 const less = (
   stock: readonly SizedPieces[],

@@ -1,148 +1,104 @@
 /** `npm run order -- send|receive|remove|list`: what is done with kept orders. */
-import { dateText } from "../../core/base/date";
-import { findingCell } from "../../core/base/finding";
 import { err, ok, type Result } from "../../core/base/result";
-import { currencyOf, usDollar } from "../../core/money/currency";
-import { decimalText, moneyText } from "../../core/money/writeMoney";
+import { pieces } from "../../core/base/units";
 import type { OrderRecord } from "../../core/purchasing/orderRecord";
-import { standingOf } from "../../core/purchasing/standing";
-import { receiveKept, removeDraft, sendKept } from "../../app/keepOrder";
-import { readOrderBook, sizeTextOf, type OrderBook } from "../../app/orderBook";
-import { changedSheets } from "../../app/sentSheets";
-import { readSettings } from "../../app/settings";
+import { lineStands, standingWord, type ReceivedLine } from "../../core/purchasing/receipts";
+import { removeDraft, sendKept } from "../../app/keepOrder";
+import { readKeptOrders } from "../../app/orderBook";
+import { namedLine, readCame } from "../../app/orderLineNames";
+import { moreThanOrdered, receiveKept, receiveKeptLines } from "../../app/receiveOrder";
+import type { BookFault, KeptOrder } from "../../app/writeBook";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import type { Answer } from "./answer";
+import { listBook } from "./bookList";
 import { readWorkbookFile, writeFileWhole } from "./files";
 import type { BookArguments } from "./orderArguments";
-import { findingsText } from "./takeOffText";
-import { textTable } from "./textTable";
 
 export async function runBookAct(wanted: BookArguments): Promise<Result<Answer, string>> {
   const opened = readWorkbookFile(wanted.path);
   if (!opened.ok) return opened;
   const workbook = opened.value;
-  if (wanted.act === "list") return listed(workbook, wanted);
+  if (wanted.act === "list") return listBook(workbook, wanted);
   const { number, today, who, out } = wanted;
   const act = { day: today, who };
   const done =
     wanted.act === "send"
       ? await sendKept(workbook, number, act)
       : wanted.act === "receive"
-        ? await receiveKept(workbook, number, act)
+        ? await received(workbook, wanted)
         : await removeDraft(workbook, number, act);
-  if (!done.ok) return err(done.error.message);
+  if (!done.ok) {
+    const { code, message } = done.error;
+    return err(code === moreThanOrdered ? `${message} --more confirms it.` : message);
+  }
   const saved = writeFileWhole(out ?? wanted.path, workbook.bytes());
   if (!saved.ok) return saved;
-  const words = { send: "sent", receive: "received", remove: "removed" }[wanted.act];
+  const { says } = done.value;
+  const state = await stateAfter(workbook, number);
   const sheets = done.value.sheets.map(({ name, keptAs }) =>
     keptAs === null ? name : `${name} (what was typed over is kept as ${keptAs})`,
   );
   return ok({
     text: wanted.json
-      ? JSON.stringify({ number, state: words, sheets: done.value.sheets }, null, 2)
-      : `Order ${number} is ${words}. ${out ?? wanted.path} has ${sheets.join(", ")}.`,
+      ? JSON.stringify({ number, state, says, sheets: done.value.sheets }, null, 2)
+      : [
+          ...(says.length === 0 ? [`Order ${number} is ${state}.`] : says),
+          `${out ?? wanted.path} has ${sheets.join(", ")}.`,
+        ].join("\n"),
     complete: true,
   });
 }
 
-async function listed(
+/** Its state in a word; one that is not there any more was removed. */
+async function stateAfter(workbook: FileWorkbook, number: string): Promise<string> {
+  const orders = await readKeptOrders(workbook);
+  const order = orders.ok ? orders.value.find((each) => each.number === number) : undefined;
+  return order === undefined ? "removed" : standingWord(order);
+}
+
+/** All that is to come, or what the words name. */
+async function received(
   workbook: FileWorkbook,
-  { today, json }: BookArguments,
-): Promise<Result<Answer, string>> {
-  const book = await readOrderBook(workbook, await readSettings(workbook), today);
-  if (!book.ok) return err(book.error.message);
-  const findings = [...book.value.findings];
-  for (const order of book.value.books.orders) {
-    const changed = await changedSheets(workbook, order);
-    if (!changed.ok) return err(changed.error.message);
-    findings.push(...changed.value);
+  { number, today, who, came, closed, why, more }: BookArguments,
+): Promise<Result<KeptOrder, BookFault>> {
+  const act = { day: today, who };
+  if (came.length + closed.length === 0) return receiveKept(workbook, number, act);
+  const orders = await readKeptOrders(workbook);
+  if (!orders.ok) return orders;
+  const order = orders.value.find((each) => each.number === number);
+  const lines = order === undefined ? ok([]) : namedLines(order, came, closed);
+  if (!lines.ok) return err({ code: "line-unknown", message: lines.error });
+  const receipt = { ...act, lines: lines.value, reason: why, isSure: more };
+  return receiveKeptLines(workbook, number, receipt);
+}
+
+/** Error: a line that there is not, or a number that is none. */
+function namedLines(
+  order: OrderRecord,
+  came: readonly string[],
+  closed: readonly string[],
+): Result<readonly ReceivedLine[], string> {
+  const lines: ReceivedLine[] = [];
+  for (const words of came) {
+    const at = words.lastIndexOf("=");
+    const line =
+      at < 0
+        ? err(`--line is LINE=COUNT, and not ${words}.`)
+        : namedLine(order, words.slice(0, at));
+    if (!line.ok) return line;
+    const packs = order.packs[line.value];
+    const count = packs === undefined ? null : readCame(words.slice(at + 1), packs);
+    if (count === null) return err(`“${words.slice(at + 1)}” is no number of packs or pieces.`);
+    lines.push({ line: line.value, came: count, isClosed: false });
   }
-  const shown = { ...book.value, findings };
-  return ok({
-    text: json ? JSON.stringify(bookJson(shown), null, 2) : bookText(shown),
-    complete: shown.mayWrite,
-  });
+  const open = lineStands(order).flatMap(({ open: count }, line) => (count > 0 ? [line] : []));
+  for (const words of closed) {
+    const named = words === "all" ? ok(open) : one(namedLine(order, words));
+    if (!named.ok) return named;
+    lines.push(...named.value.map((line) => ({ line, came: pieces(0), isClosed: true })));
+  }
+  return ok(lines);
 }
 
-const dayText = (serial: number | null): string => (serial === null ? "" : dateText(serial));
-const jobsOf = ({ jobs }: OrderRecord): readonly string[] => jobs.map(({ job }) => job);
-const suppliersOf = ({ charges }: OrderRecord): readonly string[] =>
-  charges.map(({ supplier }) => supplier);
-
-/** Money is decimal strings, days are `2026-12-01`, sizes as the sheets of the book have them. */
-function bookJson(book: OrderBook) {
-  const size = sizeTextOf({ books: book.books, style: book.kept.record.style });
-  const { onHand, onOrder } = standingOf(book.books);
-  const stock = (all: typeof onHand) =>
-    all.map((each) => ({ item: each.item, size: size(each) || null, pieces: each.pieces }));
-  return {
-    orders: book.books.orders.map((order) => ({
-      number: order.number,
-      state: order.state,
-      made: dateText(order.made),
-      sent: order.sent === null ? null : dateText(order.sent),
-      received: order.received === null ? null : dateText(order.received),
-      jobs: jobsOf(order),
-      suppliers: suppliersOf(order),
-      total: decimalText(order.total, currencyOf(order.currency) ?? usDollar),
-      currency: order.currency,
-    })),
-    freeOnHand: stock(onHand),
-    freeOnOrder: stock(onOrder),
-    movements: book.books.movements.length,
-    findings: book.findings.map((finding) => ({
-      code: finding.code,
-      level: finding.level,
-      cell: findingCell(finding),
-      found: finding.found,
-      message: finding.message,
-    })),
-  };
-}
-
-function bookText(book: OrderBook): string {
-  const size = sizeTextOf({ books: book.books, style: book.kept.record.style });
-  const { onHand, onOrder } = standingOf(book.books);
-  const stock = [
-    ...onHand.map((each) => [each.item, size(each), String(each.pieces), "on hand"]),
-    ...onOrder.map((each) => [each.item, size(each), String(each.pieces), "on order"]),
-  ];
-  const { orders } = book.books;
-  return [
-    ...(orders.length === 0
-      ? ["No order is kept."]
-      : textTable(
-          [
-            { heading: "Order", align: "left" },
-            { heading: "State", align: "left" },
-            { heading: "Made", align: "left" },
-            { heading: "Sent", align: "left" },
-            { heading: "Received", align: "left" },
-            { heading: "Total", align: "right" },
-            { heading: "Jobs", align: "left" },
-          ],
-          orders.map((order) => [
-            order.number,
-            order.state,
-            dayText(order.made),
-            dayText(order.sent),
-            dayText(order.received),
-            moneyText(order.total, currencyOf(order.currency) ?? usDollar),
-            jobsOf(order).join("; "),
-          ]),
-        )),
-    "",
-    ...(stock.length === 0
-      ? ["Nothing is free on the shelf or on order."]
-      : textTable(
-          [
-            { heading: "Item", align: "left" },
-            { heading: "Size", align: "right" },
-            { heading: "Free", align: "right" },
-            { heading: "Where", align: "left" },
-          ],
-          stock,
-        )),
-    ...(book.findings.length === 0 ? [] : ["", ...findingsText(book.findings)]),
-  ].join("\n");
-}
+const one = (line: Result<number, string>): Result<readonly number[], string> =>
+  line.ok ? ok([line.value]) : line;

@@ -36,6 +36,12 @@ export type BookArguments = {
   readonly path: string;
   /** The empty text for a list. */
   readonly number: string;
+  /** What came, `LINE=COUNT`, and lines that are closed; with neither, all has come. */
+  readonly came: readonly string[];
+  readonly closed: readonly string[];
+  readonly why: string;
+  /** Whether more than was to come is right. */
+  readonly more: boolean;
   readonly today: number;
   readonly who: string;
   readonly json: boolean;
@@ -64,10 +70,16 @@ const usage = [
   "  --number NUMBER      with --keep: in the place of that draft (a new number of the firm's pattern)",
   "  --out FILE.xlsx      write the sheets into a copy of the first workbook, or into it where it is named",
   "  --who NAME           who says that it is sent or received",
+  "  --line LINE=COUNT    with receive: what came of one line, in packs, or in pieces as in 4=37pcs;",
+  "                       a line by its number in the list, or by item, size and supplier",
+  "  --close LINE         with receive: the rest of that line will not come (all: of no line); with --why",
+  "  --why WORDS          the reason",
+  "  --more               with receive: more than was to come is right, and stock",
   "  --json               print one JSON object instead of text",
   "",
   "  send                 freezes a draft; what it takes off the shelf is taken",
-  "  receive              all of a sent order has come; what is left over is stock on hand",
+  "  receive              all of a sent order that is to come has come, or what --line and --close say;",
+  "                       what is left over is stock on hand",
   "  remove               takes a draft out; its number is not given again",
   "  list                 the orders, what is on the shelf, and what was changed by hand",
   "",
@@ -86,6 +98,10 @@ const options = {
   keep: { type: "boolean" },
   number: { type: "string" },
   who: { type: "string" },
+  line: { type: "string", multiple: true },
+  close: { type: "string", multiple: true },
+  why: { type: "string" },
+  more: { type: "boolean" },
   out: { type: "string" },
   json: { type: "boolean" },
 } as const;
@@ -104,7 +120,7 @@ export function readOrderArguments(
   const read =
     act === undefined
       ? workOutArguments(positionals, values, common)
-      : bookArguments(act, positionals.slice(1), { ...common, who: values.who ?? "" });
+      : bookArguments(act, positionals.slice(1), values, common);
   return read.ok ? read : err(wrongWords(read.error, usage));
 }
 
@@ -116,7 +132,8 @@ type Common = Pick<BookArguments, "today" | "json" | "out">;
 function bookArguments(
   act: ActName,
   words: readonly string[],
-  common: Common & Pick<BookArguments, "who">,
+  values: Values,
+  common: Common,
 ): Result<BookArguments, string> {
   const [number = "", path = ""] = act === "list" ? ["", ...words] : words;
   if (words.length !== (act === "list" ? 1 : 2)) {
@@ -129,7 +146,12 @@ function bookArguments(
   if (act !== "list" && common.out === null) {
     return err(`Say where to with --out; --out ${path} writes into the workbook itself.`);
   }
-  return ok({ kind: "book", act, path, number, ...common });
+  const { line: came = [], close: closed = [], why = "", more = false, who = "" } = values;
+  if (act !== "receive" && (came.length > 0 || closed.length > 0 || more)) {
+    return err("--line, --close and --more go with receive.");
+  }
+  if (closed.length > 0 && why.trim() === "") return err("--close goes with --why and a reason.");
+  return ok({ kind: "book", act, path, number, came, closed, why, more, who, ...common });
 }
 
 function workOutArguments(
@@ -153,6 +175,9 @@ function workOutArguments(
     return err(`Say where to with --out; --out ${first} writes into the workbook itself.`);
   }
   if (values.number !== undefined && !keep) return err("--number goes with --keep.");
+  if (values.line !== undefined || values.close !== undefined || values.more === true) {
+    return err("--line, --close and --more go with receive.");
+  }
   return ok({
     kind: "work out",
     paths,

@@ -6,11 +6,15 @@ import { dateText } from "../../core/base/date";
 import { currencyOf, usDollar } from "../../core/money/currency";
 import { moneyText } from "../../core/money/writeMoney";
 import type { OrderRecord } from "../../core/purchasing/orderRecord";
+import { lineStands, standingWord } from "../../core/purchasing/receipts";
 import { Notice } from "../parts/Notice";
+import { counted } from "../parts/quantities";
 import { useSharedStyles } from "../parts/parts.styles";
 import { tokens } from "../parts/tokens";
 import { useFocusOnAppear } from "../parts/useFocusOnAppear";
+import type { ReceiptAct } from "../../app/receiveOrder";
 import { useOrderStyles } from "./order.styles";
+import { ReceiptForm } from "./ReceiptForm";
 
 const useStyles = makeStyles({
   actions: { display: "flex", flexWrap: "wrap", gap: tokens.spacingHorizontalS },
@@ -30,7 +34,7 @@ const stepLabels: Readonly<Record<BookStep, string>> = {
 const stepWarnings: Readonly<Record<BookStep, string>> = {
   send: "From then on it is frozen, and what it takes off the shelf is taken. What is needed later is another order.",
   receive:
-    "All of it has come: what was bought for the jobs is theirs, and what is left over is stock.",
+    "All that is to come has come: what was bought for the jobs is theirs, and what is left over is stock.",
   remove: "Its sheets will say so, and its number is not given again.",
 };
 
@@ -45,9 +49,10 @@ export type BookPartProps = {
   readonly isBusy: boolean;
   /** `who` is a name or initials, or the empty text. */
   readonly onStep: (step: BookStep, number: string, who: string) => void;
+  readonly onReceive: (number: string, receipt: ReceiptAct) => void;
 };
 
-export function BookPart({ book, isBusy, onStep }: BookPartProps) {
+export function BookPart({ book, isBusy, onStep, onReceive }: BookPartProps) {
   const shared = useSharedStyles();
   const [who, setWho] = useState("");
   return (
@@ -61,6 +66,7 @@ export function BookPart({ book, isBusy, onStep }: BookPartProps) {
             key={order.number}
             {...{ order, isBusy }}
             onStep={(step) => onStep(step, order.number, who.trim())}
+            onReceive={(receipt) => onReceive(order.number, { ...receipt, who: who.trim() })}
           />
         ))}
       </ul>
@@ -72,13 +78,15 @@ type KeptProps = {
   readonly order: OrderRecord;
   readonly isBusy: boolean;
   readonly onStep: (step: BookStep) => void;
+  readonly onReceive: (receipt: Omit<ReceiptAct, "who">) => void;
 };
 
-function Kept({ order, isBusy, onStep }: KeptProps) {
+function Kept({ order, isBusy, onStep, onReceive }: KeptProps) {
   const styles = useStyles();
   const looks = useOrderStyles();
   const shared = useSharedStyles();
   const [asked, setAsked] = useState<BookStep | null>(null);
+  const [isReceiving, setReceiving] = useState(false);
   const { number, state, jobs, total, currency } = order;
   return (
     <li className={looks.item} aria-label={number}>
@@ -88,7 +96,16 @@ function Kept({ order, isBusy, onStep }: KeptProps) {
         <span className={shared.small}>{jobs.map(({ job }) => job).join("; ")}</span>
         <span className={shared.small}>{stateText(order)}</span>
       </div>
-      {asked === null || !stepsOf[state].includes(asked) ? (
+      {isReceiving ? (
+        <ReceiptForm
+          {...{ order, isBusy }}
+          onReceive={(receipt) => {
+            setReceiving(false);
+            onReceive(receipt);
+          }}
+          onLeave={() => setReceiving(false)}
+        />
+      ) : asked === null || !stepsOf[state].includes(asked) ? (
         <div className={styles.actions}>
           {stepsOf[state].map((step) => (
             <Button
@@ -101,6 +118,16 @@ function Kept({ order, isBusy, onStep }: KeptProps) {
               {stepLabels[step]}…
             </Button>
           ))}
+          {state === "draft" ? null : (
+            <Button
+              size="small"
+              aria-label={`${state === "sent" ? "Some has come" : "More has come"}: ${number}`}
+              disabledFocusable={isBusy}
+              onClick={() => setReceiving(true)}
+            >
+              {state === "sent" ? "Some has come…" : "More has come…"}
+            </Button>
+          )}
         </div>
       ) : (
         <Notice
@@ -144,8 +171,17 @@ function Sure({ label, onYes, onNo }: SureProps) {
   );
 }
 
-/** `sent 2026-11-29`. */
-function stateText({ state, made, sent, received }: OrderRecord): string {
-  const day = state === "received" ? received : state === "sent" ? sent : made;
-  return day === null ? state : `${state} ${dateText(day)}`;
+/** `sent 2026-11-29`; `part received 2026-12-01, 3 of 12 lines to come`. */
+function stateText(order: OrderRecord): string {
+  const { state, made, sent, received, receipts } = order;
+  const last = receipts.at(-1)?.day ?? sent;
+  const day = state === "received" ? received : state === "sent" ? last : made;
+  const stands = lineStands(order);
+  const open = stands.filter((line) => line.open > 0).length;
+  const toCome =
+    state === "sent" && receipts.length > 0
+      ? `, ${open} of ${counted(stands.length, "line")} to come`
+      : "";
+  const word = standingWord(order);
+  return day === null ? word : `${word} ${dateText(day)}${toCome}`;
 }

@@ -1,6 +1,8 @@
 /** Order: several jobs, of this workbook and of others, as one order; worked out, looked at, kept. */
 import { useMemo, useState } from "react";
-import { keepDraft, receiveKept, removeDraft, sendKept, type KeptOrder } from "../../app/keepOrder";
+import { keepDraft, removeDraft, sendKept } from "../../app/keepOrder";
+import { receiveKept, receiveKeptLines } from "../../app/receiveOrder";
+import type { KeptOrder } from "../../app/writeBook";
 import { orderDrawings } from "../../app/orderDrawings";
 import type { JobsOrder } from "../../app/orderJobs";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
@@ -15,6 +17,7 @@ import { counted } from "../parts/quantities";
 import { Outcome } from "../sheets/Outcome";
 import { useWritingAct, type WritingFault } from "../sheets/useWritingAct";
 import { usePane } from "../state/paneContext";
+import type { ReceiptAct } from "../../app/receiveOrder";
 import { BookPart, type BookStep } from "./BookPart";
 import { Decisions } from "./Decisions";
 import { FilesPart } from "./FilesPart";
@@ -56,8 +59,9 @@ export function OrderView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
     begin(async (options) => {
       const done = await doing(options);
       if (!done.ok) return done;
-      const { number, sheets } = done.value;
-      return ok({ sheets, changes: words(number), older: [] });
+      const { number, sheets, says } = done.value;
+      const changes = says.length === 0 ? words(number) : says.join(" ");
+      return ok({ sheets, changes, older: [] });
     });
   const onKeep = (shown: JobsOrder, number: string | null): void =>
     act(
@@ -73,6 +77,11 @@ export function OrderView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
     const { words, doing } = stepActs[step];
     act(words, (options) => doing(workbook, number, { day: today(), who }, options));
   };
+  const onReceive = (number: string, receipt: ReceiptAct): void =>
+    act(
+      () => "",
+      (options) => receiveKeptLines(workbook, number, receipt, options),
+    );
   return (
     <div className={shared.stack}>
       <Outcome writing={writing} />
@@ -93,7 +102,7 @@ export function OrderView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
       <WritingLine writing={writing} onCancel={cancel} />
       {orders.length === 0 || book === null ? null : (
         <Part title="Orders kept here" sum={counted(orders.length, "order")} startsOpen>
-          {() => <BookPart {...{ book, isBusy, onStep }} />}
+          {() => <BookPart {...{ book, isBusy, onStep, onReceive }} />}
         </Part>
       )}
       {order.made === null ? null : (
@@ -120,7 +129,7 @@ type StepAct = {
 const stepActs: Readonly<Record<BookStep, StepAct>> = {
   send: { words: (number) => `${number} is marked as sent.`, doing: sendKept },
   receive: {
-    words: (number) => `${number} is received; what is left over is stock.`,
+    words: (number) => `${number} is received.`,
     doing: receiveKept,
   },
   remove: { words: (number) => `The draft ${number} is removed.`, doing: removeDraft },

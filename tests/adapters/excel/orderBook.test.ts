@@ -1,5 +1,6 @@
 import { expect, test } from "@jest/globals";
-import { receiveKept, sendKept } from "../../../src/app/keepOrder";
+import { sendKept } from "../../../src/app/keepOrder";
+import { receiveKept } from "../../../src/app/receiveOrder";
 import { standingOf } from "../../../src/core/purchasing/standing";
 import { act, book, keep, officeSheets, valueOf, workedOut } from "../../app/orderDesk";
 import { excelDesk } from "./excelDesk";

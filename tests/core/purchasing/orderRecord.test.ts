@@ -6,11 +6,13 @@ import type { OrderInput } from "../../../src/core/purchasing/orderInput";
 import {
   changeDraft,
   draftOrder,
-  markReceived,
   markSent,
   type OrderContents,
   type OrderFault,
+  type OrderRecord,
 } from "../../../src/core/purchasing/orderRecord";
+import { allOpen } from "../../../src/core/purchasing/receipts";
+import { takeReceipt } from "../../../src/core/purchasing/takeReceipt";
 import { addDraft, receiveOrder, sendOrder } from "../../../src/core/purchasing/orderBooks";
 import { noBooks, standingOf, type OrderBooks } from "../../../src/core/purchasing/standing";
 import { auditMovements, stockOnHand } from "../../../src/core/purchasing/stockMovements";
@@ -54,6 +56,9 @@ const toBuy = (asked: OrderInput, books: OrderBooks): readonly string[] =>
   plan(asked, books)
     .lines.filter(({ buy }) => buy > 0)
     .map(({ item, size, buy }) => [item, ...size, "x", buy].join(" "));
+
+const markReceived = (order: OrderRecord, day: number, who: string) =>
+  takeReceipt(order, { day, who, reason: "", lines: allOpen(order) }, false);
 
 describe("an order", () => {
   const draft = draftOrder("PO-1", contents(input, noBooks), today, []);
