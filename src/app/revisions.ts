@@ -1,9 +1,10 @@
 /** Two counts compared: issues of the workbook, what is counted now, or those of two files. */
 import { ok, type Result } from "../core/base/result";
+import { alreadyDone, between, finish, type Steps } from "../core/base/steps";
 import { currencyOf, type Currency } from "../core/money/currency";
-import { compareCounts, type Comparison } from "../core/revisions/compareCounts";
+import { compareInSteps, type Comparison } from "../core/revisions/compareCounts";
 import type { MarkAnswer } from "../core/revisions/markPairs";
-import { countOf } from "../core/revisions/countOf";
+import { countInSteps } from "../core/revisions/countOf";
 import { issueKey, type Count } from "../core/revisions/issue";
 import { againstOrders, type OrderedLine, type OrderedPieces } from "../core/revisions/ordered";
 import { jobKey } from "../core/takeoff/takeOff";
@@ -30,10 +31,16 @@ export type Revision = {
 };
 
 /** The count of a take-off, as it would be frozen. */
-export const countNow = ({ estimate, complete }: WorkbookTakeOff, settings: Settings): Count => ({
-  ...countOf(estimate, settings.currency),
-  isComplete: complete,
-});
+export const countNow = (takeOff: WorkbookTakeOff, settings: Settings): Count =>
+  finish(countNowInSteps(takeOff, settings));
+
+/** The same, a step at a time. */
+export function* countNowInSteps(
+  { estimate, complete }: WorkbookTakeOff,
+  settings: Settings,
+): Steps<Count> {
+  return { ...(yield* countInSteps(estimate, settings.currency)), isComplete: complete };
+}
 
 /** Two counts of a workbook. */
 export type RevisionWanted = {
@@ -45,19 +52,20 @@ export type RevisionWanted = {
 };
 
 /**
- * Compares them, with what a person said of marks and what the workbook's order book says is ordered.
- * Error: one cannot be read.
+ * Reads the two, with what a person said of marks and what the workbook's order book says is ordered.
+ * What is left to do is to compare them. Error: one cannot be read.
  */
-export async function compareRevisions(
+export async function readRevisions(
   workbook: Workbook,
   takeOff: WorkbookTakeOff,
   settings: Settings,
   { from, to, today }: RevisionWanted,
-): Promise<Result<Revision, IssueFault>> {
-  const read = async (name: string): Promise<Result<NamedCount, IssueFault>> =>
-    issueKey(name) === issueKey(nowName)
-      ? ok({ name: nowName, count: countNow(takeOff, settings) })
-      : await readIssue(workbook, name);
+): Promise<Result<() => Steps<Revision>, IssueFault>> {
+  const read = async (name: string): Promise<Result<() => Steps<NamedCount>, IssueFault>> => {
+    if (issueKey(name) === issueKey(nowName)) return ok(() => countedNow(takeOff, settings));
+    const issue = await readIssue(workbook, name);
+    return issue.ok ? ok(() => alreadyDone(issue.value)) : issue;
+  };
   const older = await read(from);
   if (!older.ok) return older;
   const newer = await read(to);
@@ -65,26 +73,42 @@ export async function compareRevisions(
   const ordered = await orderedForJobs(workbook, takeOff, settings, today);
   if (!ordered.ok) return ordered;
   const answers = await readAnswers(workbook);
-  return ok(revisionOf(older.value, newer.value, answers, ordered.value));
+  return ok(function* (): Steps<Revision> {
+    const one = yield* between(0, 0.1, older.value());
+    const other = yield* between(0.1, 0.2, newer.value());
+    return yield* between(0.2, 1, revisionInSteps(one, other, answers, ordered.value));
+  });
 }
 
 type NamedCount = { readonly name: string; readonly count: Count };
 
+function* countedNow(takeOff: WorkbookTakeOff, settings: Settings): Steps<NamedCount> {
+  return { name: nowName, count: yield* countNowInSteps(takeOff, settings) };
+}
+
 /** Two counts from wherever they come. */
-export function revisionOf(
+export const revisionOf = (
   from: NamedCount,
   to: NamedCount,
   answers: readonly MarkAnswer[] = [],
   ordered: readonly OrderedPieces[] | null = [],
-): Revision {
+): Revision => finish(revisionInSteps(from, to, answers, ordered));
+
+function* revisionInSteps(
+  from: NamedCount,
+  to: NamedCount,
+  answers: readonly MarkAnswer[],
+  ordered: readonly OrderedPieces[] | null,
+): Steps<Revision> {
   const { count, jobWas } = underOneJob(from.count, to.count);
+  const comparison = yield* compareInSteps(count, to.count, answers);
   const jobs = new Set([...jobsIn(count), ...jobsIn(to.count)].map(jobKey));
   const ofThese = (ordered ?? []).filter(({ job }) => jobs.has(jobKey(job)));
   return {
     from: from.name,
     to: to.name,
     jobWas,
-    comparison: compareCounts(count, to.count, answers),
+    comparison,
     ordered: againstOrders(to.count, ofThese).filter((line) => line.ordered !== line.needed),
     isOrderedKnown: ordered !== null,
   };

@@ -1,9 +1,10 @@
 import { describe, expect, test } from "@jest/globals";
 import { freezeIssue, listIssues, readIssue, removeIssue } from "../../src/app/issues";
 import { forgetAnswer, keepAnswer, readAnswers } from "../../src/app/markAnswers";
-import { compareRevisions, countNow, revisionDrawing, revisionOf } from "../../src/app/revisions";
+import { countNow, readRevisions, revisionDrawing, revisionOf } from "../../src/app/revisions";
 import { defaultSettings } from "../../src/app/settings";
 import { takeOffWorkbook, type WorkbookTakeOff } from "../../src/app/takeOffWorkbook";
+import { finish } from "../../src/core/base/steps";
 import { pieces } from "../../src/core/base/units";
 import { isEmpty } from "../../src/core/revisions/compareCounts";
 import { longestIssue } from "../../src/core/revisions/issueText";
@@ -34,13 +35,13 @@ async function freeze(workbook: Workbook, name: string) {
 }
 
 async function compared(workbook: Workbook, from: string, to: string) {
-  const revision = await compareRevisions(workbook, await taken(workbook), defaultSettings, {
+  const revision = await readRevisions(workbook, await taken(workbook), defaultSettings, {
     from,
     to,
     today: 46_360,
   });
   if (!revision.ok) throw new Error(revision.error.message);
-  return revision.value;
+  return finish(revision.value());
 }
 
 /** Cells of the schedule by row and column, from zero. */

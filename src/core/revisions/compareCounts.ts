@@ -1,4 +1,5 @@
 /** Two counts compared: openings, hardware and money. Turned round, every difference is its opposite. */
+import { between, finish, type Steps } from "../base/steps";
 import { compareLines, type LineDifferences } from "./compareLines";
 import { compareOpenings, type OpeningDifferences } from "./compareOpenings";
 import type { Count } from "./issue";
@@ -17,12 +18,21 @@ export const compareCounts = (
   from: Count,
   to: Count,
   answers: readonly MarkAnswer[] = [],
-): Comparison => ({
-  openings: compareOpenings(from, to, answers),
-  hardware: compareLines(from, to),
-  isComplete: { from: from.isComplete, to: to.isComplete },
-  currency: { from: from.currency, to: to.currency },
-});
+): Comparison => finish(compareInSteps(from, to, answers));
+
+/** The same, a step at a time. */
+export function* compareInSteps(
+  from: Count,
+  to: Count,
+  answers: readonly MarkAnswer[],
+): Steps<Comparison> {
+  return {
+    openings: yield* between(0, 0.9, compareOpenings(from, to, answers)),
+    hardware: yield* between(0.9, 1, compareLines(from, to)),
+    isComplete: { from: from.isComplete, to: to.isComplete },
+    currency: { from: from.currency, to: to.currency },
+  };
+}
 
 /** Whether nothing at all differs. */
 export const isEmpty = ({ openings, hardware, currency }: Comparison): boolean =>

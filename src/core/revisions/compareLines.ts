@@ -1,4 +1,6 @@
 /** Hardware and money of two counts: what each line, item and job needs more or less. */
+import { sortInSteps } from "../base/sortInSteps";
+import { between, type Steps } from "../base/steps";
 import { compareNames } from "../base/textOrder";
 import { cents, type Cents, type Inches } from "../base/units";
 import { sumOf } from "../money/amounts";
@@ -42,13 +44,15 @@ export type LineDifferences = {
   readonly total: SumDifference;
 };
 
-export function compareLines(from: Count, to: Count): LineDifferences {
+export function* compareLines(from: Count, to: Count): Steps<LineDifferences> {
   const isOneCurrency = from.currency === to.currency;
   const older = byKey(from.lines);
   const newer = byKey(to.lines);
-  const lines = [...new Set([...older.keys(), ...newer.keys()])]
-    .flatMap((key) => lineDifference(older.get(key) ?? null, newer.get(key) ?? null, isOneCurrency))
-    .sort(compareDifferences);
+  const differ = [...new Set([...older.keys(), ...newer.keys()])].flatMap((key) =>
+    lineDifference(older.get(key) ?? null, newer.get(key) ?? null, isOneCurrency),
+  );
+  yield 0.2;
+  const lines = yield* between(0.2, 0.9, sortInSteps(differ, compareDifferences));
   return {
     lines,
     items: sums(lines, ({ item }) => [item.toLowerCase(), item]),

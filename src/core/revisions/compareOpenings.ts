@@ -4,21 +4,22 @@
  * An opening is the same where its job and mark are. One that is gone and one that is new in the same
  * job, likely enough the same under another mark, are a pair to confirm: a guess until a person says.
  */
+import { sortInSteps } from "../base/sortInSteps";
+import { between, type Steps } from "../base/steps";
 import { compareNames } from "../base/textOrder";
 import type { Field } from "../kitbook/fields";
 import type { Count, IssuedOpening, IssuedValue } from "./issue";
-import { openingLikeness } from "./likeness";
+import { guessPairs } from "./guessPairs";
 import {
   byMark,
   nameOf,
   pairKey,
   pairName,
-  pairOrder,
-  pairsByJob,
   saidPairs,
   takePairs,
   type MarkAnswer,
   type MarkPair,
+  type Openings,
 } from "./markPairs";
 
 export type OpeningField = Pick<Field, "name" | "label" | "kind">;
@@ -51,21 +52,20 @@ export type OpeningDifferences = {
   readonly notGuessed: readonly string[];
 };
 
-/** Below this, two openings are taken to be two. */
-const leastLikeness = 0.6;
+/** So many openings are compared in one step. */
+const openingsInStep = 250;
 
-export function compareOpenings(
+export function* compareOpenings(
   from: Count,
   to: Count,
   answers: readonly MarkAnswer[],
-): OpeningDifferences {
+): Steps<OpeningDifferences> {
   const fields = fieldsOf(from, to);
   const older = byMark(from.openings);
+  yield 0.02;
   const newer = byMark(to.openings);
-  const both = [...older].flatMap(([key, one]): readonly ChangedOpening[] => {
-    const other = newer.get(key);
-    return other === undefined ? [] : [changedOpening(one, other, fields)];
-  });
+  yield 0.05;
+  const changed = yield* between(0.05, 0.2, changedIn(older, newer, fields));
   const removed = new Map([...older].filter(([key]) => !newer.has(key)));
   const added = new Map([...newer].filter(([key]) => !older.has(key)));
 
@@ -79,34 +79,45 @@ export function compareOpenings(
     ({ isSame, oldKey, newKey }) => !isSame && removed.has(oldKey) && added.has(newKey),
   );
   const refusedKeys = new Set(refused.map(pairKey));
-  const { pairs, notGuessed } = pairsByJob(removed, added);
-  const order = pairOrder([...removed.values(), ...added.values()]);
-  const likely = pairs
-    .map((pair) => ({
-      ...pair,
-      likeness: openingLikeness(pair.from, pair.to, leastLikeness),
-    }))
-    .filter((pair) => pair.likeness >= leastLikeness && !refusedKeys.has(pairKey(pair)))
-    .sort((a, b) => b.likeness - a.likeness || order(a, b));
-  const guesses = takePairs(likely, removed, added);
+  const guesses = yield* between(0.2, 0.8, guessPairs(removed, added, refusedKeys));
   return {
-    added: inOrder([...added.values()], nameOf),
-    removed: inOrder([...removed.values()], nameOf),
-    changed: inOrder(
-      both.filter(({ changes }) => changes.length > 0),
-      pairName,
+    added: yield* between(0.8, 0.85, inOrder([...added.values()], nameOf)),
+    removed: yield* between(0.85, 0.9, inOrder([...removed.values()], nameOf)),
+    changed: yield* between(0.9, 0.95, inOrder(changed, pairName)),
+    renamed: yield* between(
+      0.95,
+      1,
+      inOrder(
+        renamed.map((pair) => changedOpening(pair.from, pair.to, fields)),
+        pairName,
+      ),
     ),
-    renamed: inOrder(
-      renamed.map((pair) => changedOpening(pair.from, pair.to, fields)),
-      pairName,
-    ),
-    guesses: guesses.map((pair) => ({
+    guesses: guesses.pairs.map((pair) => ({
       ...changedOpening(pair.from, pair.to, fields),
       likeness: pair.likeness,
     })),
     refused: refused.map(({ from, to }) => ({ job: to.job, from: from.mark, to: to.mark })),
-    notGuessed,
+    notGuessed: guesses.notGuessed,
   };
+}
+
+/** Openings of both counts, of which anything is another. */
+function* changedIn(
+  older: Openings,
+  newer: Openings,
+  fields: readonly OpeningField[],
+): Steps<readonly ChangedOpening[]> {
+  const changed: ChangedOpening[] = [];
+  let looked = 0;
+  for (const [key, one] of older) {
+    looked += 1;
+    if (looked % openingsInStep === 0) yield looked / older.size;
+    const other = newer.get(key);
+    if (other === undefined) continue;
+    const each = changedOpening(one, other, fields);
+    if (each.changes.length > 0) changed.push(each);
+  }
+  return changed;
 }
 
 /** Fields of either count, each once; quantity, type and whether it was counted stand first. */
@@ -155,9 +166,11 @@ const valueOf = ({ fields }: IssuedOpening, name: string): IssuedValue | null =>
   Object.hasOwn(fields, name) ? (fields[name] ?? null) : null;
 
 /** By names that are made once for each. */
-function inOrder<Each>(all: readonly Each[], nameOfEach: (each: Each) => string): readonly Each[] {
-  return all
-    .map((each) => ({ each, name: nameOfEach(each) }))
-    .sort((a, b) => compareNames(a.name, b.name))
-    .map(({ each }) => each);
+function* inOrder<Each>(
+  all: readonly Each[],
+  nameOfEach: (each: Each) => string,
+): Steps<readonly Each[]> {
+  const named = all.map((each) => ({ each, name: nameOfEach(each) }));
+  const sorted = yield* sortInSteps(named, (a, b) => compareNames(a.name, b.name));
+  return sorted.map(({ each }) => each);
 }

@@ -1,4 +1,5 @@
 /** An estimate -> what is frozen of it. */
+import { between, finish, type Steps } from "../base/steps";
 import { pieces } from "../base/units";
 import type { Estimate } from "../estimate/estimate";
 import type { JobEstimate } from "../estimate/jobEstimate";
@@ -14,28 +15,45 @@ import type { Count, IssuedLine, IssuedOpening, IssuedValue } from "./issue";
 const ownFields: ReadonlySet<string> = new Set(["job", "mark", "quantity", "type"]);
 
 /** The count of all jobs. Openings are in the schedule's order, also those that gave no count. */
-export const countOf = ({ jobs, kitBook, complete }: Estimate, currency: string): Count => ({
-  currency,
-  isComplete: complete,
-  fields: (kitBook.fields.length === 0 ? standardFields : kitBook.fields)
-    .filter(({ name }) => !ownFields.has(name))
-    .map(({ name, label, kind }) => ({ name, label, kind })),
-  openings: jobs.flatMap(openingsOf),
-  lines: jobs.flatMap(linesOf),
-});
+export const countOf = (estimate: Estimate, currency: string): Count =>
+  finish(countInSteps(estimate, currency));
 
-function openingsOf({ job, takeOff, uncounted }: JobEstimate): readonly IssuedOpening[] {
+/** The same, a step at a time. */
+export function* countInSteps(
+  { jobs, kitBook, complete }: Estimate,
+  currency: string,
+): Steps<Count> {
+  const openings: IssuedOpening[] = [];
+  const lines: IssuedLine[] = [];
+  for (const [place, job] of jobs.entries()) {
+    const counting = between(place / jobs.length, (place + 1) / jobs.length, openingsOf(job));
+    openings.push(...(yield* counting));
+    lines.push(...linesOf(job));
+  }
+  return {
+    currency,
+    isComplete: complete,
+    fields: (kitBook.fields.length === 0 ? standardFields : kitBook.fields)
+      .filter(({ name }) => !ownFields.has(name))
+      .map(({ name, label, kind }) => ({ name, label, kind })),
+    openings,
+    lines,
+  };
+}
+
+/** So many openings are looked at in one step. */
+const openingsInStep = 200;
+
+function* openingsOf({ job, takeOff, uncounted }: JobEstimate): Steps<readonly IssuedOpening[]> {
   const stopped = new Set(takeOff.stopped);
-  const read = takeOff.openings.map((opening) => ({
-    row: opening.place.row,
-    opening: {
-      mark: opening.mark,
-      quantity: opening.quantity,
-      type: opening.type,
-      isCounted: !stopped.has(opening),
-      fields: issuedFields(opening),
-    },
-  }));
+  const read: { readonly row: number; readonly opening: Unplaced }[] = [];
+  for (const opening of takeOff.openings) {
+    if (read.length % openingsInStep === 0) yield read.length / takeOff.openings.length;
+    const { mark, quantity, type, place } = opening;
+    const isCounted = !stopped.has(opening);
+    const fields = issuedFields(opening);
+    read.push({ row: place.row, opening: { mark, quantity, type, isCounted, fields } });
+  }
   const places = new Set(takeOff.openings.map(({ place }) => `${place.sheet}\n${place.row}`));
   const unread = uncounted
     .filter(({ place }) => !places.has(`${place.sheet}\n${place.row}`))
@@ -47,6 +65,8 @@ function openingsOf({ job, takeOff, uncounted }: JobEstimate): readonly IssuedOp
     .sort((one, other) => one.row - other.row)
     .map(({ opening }, position) => ({ job, position, ...opening }));
 }
+
+type Unplaced = Omit<IssuedOpening, "job" | "position">;
 
 const issuedFields = ({ fields }: Opening): IssuedOpening["fields"] =>
   Object.fromEntries(

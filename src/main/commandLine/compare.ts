@@ -6,12 +6,13 @@
  */
 import { dateText } from "../../core/base/date";
 import { err, ok, type Result } from "../../core/base/result";
+import { finish } from "../../core/base/steps";
 import { freezeIssue, listIssues, removeIssue } from "../../app/issues";
 import { keepAnswer } from "../../app/markAnswers";
 import {
-  compareRevisions,
   countNow,
   currencyOfRevision,
+  readRevisions,
   revisionDrawing,
   revisionOf,
   type Revision,
@@ -81,14 +82,11 @@ async function compareIssues(wanted: Wanted<"issues">): Promise<Result<Answer, s
     if (!kept.ok) return err(kept.error.message);
   }
   const { from, to } = wanted;
-  const revision = await compareRevisions(workbook, takeOff, settings, {
-    from,
-    to,
-    today: today(),
-  });
-  return revision.ok
-    ? await told(wanted, counted.value, revision.value)
-    : err(revision.error.message);
+  const wantedHere = { from, to, today: today() };
+  const read = await readRevisions(workbook, takeOff, settings, wantedHere);
+  return read.ok
+    ? await told(wanted, counted.value, finish(read.value()))
+    : err(read.error.message);
 }
 
 async function list({ workbook: path, json }: Wanted<"list">): Promise<Result<Answer, string>> {

@@ -1,8 +1,9 @@
 /** Two sides compared, and their sheet of changes written. */
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
-import { revisionDrawing, type Revision } from "../../app/revisions";
+import { revisionDrawing } from "../../app/revisions";
 import { ok } from "../../core/base/result";
 import { Notice } from "../parts/Notice";
+import { UnderWay } from "../parts/UnderWay";
 import { Outcome } from "../sheets/Outcome";
 import { useWritingAct } from "../sheets/useWritingAct";
 import { WriteBar } from "../sheets/WriteBar";
@@ -18,37 +19,41 @@ export type ComparedIssuesProps = {
 
 export function ComparedIssues({ takeOff, sides }: ComparedIssuesProps) {
   const { workbook, state } = usePane();
-  const { compared, say, takeBack } = useRevision(takeOff, sides.from, sides.to);
+  const { revision, fault, comparing, say, takeBack, stop, again } = useRevision(
+    takeOff,
+    sides.from,
+    sides.to,
+  );
   const { writing, begin, cancel } = useWritingAct();
-  const write = (revision: Revision): void =>
+  if (fault !== null) return <Notice level="stop">{fault.message}</Notice>;
+  const underWay =
+    comparing === "still" ? null : (
+      <UnderWay
+        name="Comparing"
+        progress={comparing === "stopped" ? null : comparing}
+        onStop={stop}
+        onGoOn={again}
+      />
+    );
+  if (revision === null) return underWay;
+  const write = (): void =>
     begin(async (options) => {
       const written = await workbook.write([revisionDrawing(revision, state.settings)], options);
       return written.ok ? ok({ sheets: written.value, changes: "", older: [] }) : written;
     });
-  switch (compared.kind) {
-    case "busy":
-      return <p role="status">Comparing…</p>;
-    case "failed":
-      return <Notice level="stop">{compared.fault.message}</Notice>;
-    case "done":
-      return (
-        <>
-          <Outcome writing={writing} />
-          <Differences
-            revision={compared.revision}
-            takeOff={takeOff}
-            onSay={say}
-            onTakeBack={takeBack}
-          />
-          <WriteBar
-            writing={writing}
-            changes=""
-            action="Write the sheet of changes"
-            canWrite={state.phase === "ready"}
-            onWrite={() => write(compared.revision)}
-            onCancel={cancel}
-          />
-        </>
-      );
-  }
+  return (
+    <>
+      {underWay}
+      <Outcome writing={writing} />
+      <Differences revision={revision} takeOff={takeOff} onSay={say} onTakeBack={takeBack} />
+      <WriteBar
+        writing={writing}
+        changes=""
+        action="Write the sheet of changes"
+        canWrite={state.phase === "ready" && comparing === "still"}
+        onWrite={write}
+        onCancel={cancel}
+      />
+    </>
+  );
 }

@@ -1,11 +1,13 @@
 /** The issues that the workbook keeps, and ways to keep one more or to take one away. */
 import { useCallback, useEffect, useState } from "react";
 import { freezeIssue, listIssues, removeIssue, type IssueFault } from "../../app/issues";
-import { countNow } from "../../app/revisions";
+import { countNowInSteps } from "../../app/revisions";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
-import type { Result } from "../../core/base/result";
+import { err, type Result } from "../../core/base/result";
 import type { IssueHead } from "../../core/revisions/issue";
+import { cancelled } from "../../workbook/faults";
 import { usePane } from "../state/paneContext";
+import { runSteps } from "../state/runSteps";
 import { useOrFault } from "../state/useOrFault";
 
 export type IssuesHandle = {
@@ -74,7 +76,11 @@ export function useIssues(takeOff: WorkbookTakeOff): IssuesHandle {
     isBusy,
     freeze: (head) =>
       act(
-        () => freezeIssue(workbook, head, countNow(takeOff, state.settings)),
+        async () => {
+          const { signal } = new AbortController();
+          const count = await runSteps(countNowInSteps(takeOff, state.settings), { signal });
+          return count === null ? err(cancelled) : await freezeIssue(workbook, head, count);
+        },
         ({ name }) => `${name} is frozen and kept in this workbook.`,
       ),
     remove: (name) =>

@@ -1,59 +1,89 @@
-/** Two counts of the workbook compared, again whenever one of them or an answer changes. */
-import { useCallback, useEffect, useState } from "react";
+/** Two counts of the workbook compared in short turns, again whenever one of them or an answer changes. */
+import { useCallback, useEffect, useRef, useState } from "react";
 import type { IssueFault } from "../../app/issues";
 import { forgetAnswer, keepAnswer } from "../../app/markAnswers";
 import { today } from "../../app/today";
-import { compareRevisions, type Revision } from "../../app/revisions";
+import { readRevisions, type Revision } from "../../app/revisions";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import type { MarkAnswer, MarkPair } from "../../core/revisions/markPairs";
 import { usePane } from "../state/paneContext";
+import { runSteps } from "../state/runSteps";
 import { useOrFault } from "../state/useOrFault";
 
-export type Compared =
-  | { readonly kind: "busy" }
-  | { readonly kind: "done"; readonly revision: Revision }
-  | { readonly kind: "failed"; readonly fault: IssueFault };
+/** From 0 to 1 while it is under way. */
+export type Comparing = number | "stopped" | "still";
 
-export type RevisionHandle = {
+export type Compared = {
   /** While it is compared anew it is what it was. */
-  readonly compared: Compared;
+  readonly revision: Revision | null;
+  readonly fault: IssueFault | null;
+  readonly comparing: Comparing;
+};
+
+export type RevisionHandle = Compared & {
   readonly say: (answer: MarkAnswer) => void;
   readonly takeBack: (pair: MarkPair) => void;
+  readonly stop: () => void;
+  readonly again: () => void;
 };
 
 export function useRevision(takeOff: WorkbookTakeOff, from: string, to: string): RevisionHandle {
   const { workbook, state, showFault } = usePane();
   const { settings } = state;
-  const [compared, setCompared] = useState<Compared>({ kind: "busy" });
-  const [said, setSaid] = useState(0);
-  const onThrown = useOrFault(
-    useCallback((fault: IssueFault) => setCompared({ kind: "failed", fault }), []),
+  const [compared, setCompared] = useState<Compared>({
+    revision: null,
+    fault: null,
+    comparing: 0,
+  });
+  const [wanted, setWanted] = useState(0);
+  const running = useRef<AbortController | null>(null);
+  const onFault = useCallback(
+    (fault: IssueFault) => setCompared({ revision: null, fault, comparing: "still" }),
+    [],
   );
+  const onThrown = useOrFault(onFault);
   const onAnswerThrown = useOrFault(showFault);
-  useEffect(() => {
-    let isLeft = false;
-    compareRevisions(workbook, takeOff, settings, { from, to, today: today() }).then((revision) => {
-      if (isLeft) return;
-      setCompared(
-        revision.ok
-          ? { kind: "done", revision: revision.value }
-          : { kind: "failed", fault: revision.error },
-      );
-    }, onThrown);
-    return () => {
-      isLeft = true;
-    };
-  }, [workbook, takeOff, settings, from, to, said, onThrown]);
+  const setComparing = (comparing: Comparing): void =>
+    setCompared((last) => ({ ...last, comparing }));
 
+  useEffect(() => {
+    const run = new AbortController();
+    const { signal } = run;
+    running.current = run;
+    const compare = async (): Promise<void> => {
+      const read = await readRevisions(workbook, takeOff, settings, { from, to, today: today() });
+      if (signal.aborted) return;
+      if (!read.ok) {
+        onFault(read.error);
+        return;
+      }
+      const revision = await runSteps(read.value(), { signal, onProgress: setComparing });
+      if (revision !== null) setCompared({ revision, fault: null, comparing: "still" });
+    };
+    compare().catch((error: unknown) => {
+      if (!signal.aborted) onThrown(error);
+    });
+    return () => run.abort();
+  }, [workbook, takeOff, settings, from, to, wanted, onFault, onThrown]);
+
+  const again = (): void => setWanted((count) => count + 1);
   const keep = (kept: ReturnType<typeof keepAnswer>): void => {
     kept.then((written) => {
       if (!written.ok) showFault(written.error);
-      setSaid((count) => count + 1);
+      again();
     }, onAnswerThrown);
   };
   return {
-    compared,
+    ...compared,
     say: (answer) => keep(keepAnswer(workbook, answer)),
     takeBack: (pair) => keep(forgetAnswer(workbook, pair)),
+    stop: () => {
+      running.current?.abort();
+      setComparing("stopped");
+    },
+    again: () => {
+      setComparing(0);
+      again();
+    },
   };
 }
