@@ -6,7 +6,8 @@ import {
   type OrderRecord,
   type TakenPieces,
 } from "../core/purchasing/orderRecord";
-import { allOpen, type ReceivedLine, type Receipt } from "../core/purchasing/receipts";
+import type { ReceivedLine, Receipt } from "../core/purchasing/receipt";
+import { allOpen } from "../core/purchasing/receipts";
 import type { Share } from "../core/purchasing/shares";
 import type { JobPieces, SizedPieces } from "../core/purchasing/sizedPieces";
 import {

@@ -2,7 +2,8 @@
 import type { Result } from "../core/base/result";
 import { receiveLines, receiveOrder } from "../core/purchasing/orderBooks";
 import type { OrderFault } from "../core/purchasing/orderRecord";
-import { standingWord, type ReceivedLine } from "../core/purchasing/receipts";
+import type { ReceivedLine } from "../core/purchasing/receipt";
+import { standingWord } from "../core/purchasing/receipts";
 import type { OrderBooks } from "../core/purchasing/standing";
 import type { Workbook, WriteOptions } from "../workbook/workbook";
 import { readToWrite, writeBook, type BookAct, type Outcome } from "./writeBook";

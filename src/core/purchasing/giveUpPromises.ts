@@ -4,7 +4,7 @@ import { groupBy } from "./groupBy";
 import { offcutsLost } from "./orderProgress";
 import type { OrderRecord, TakenPieces } from "./orderRecord";
 import { openPromises } from "./promises";
-import type { Receipt } from "./receipts";
+import type { Receipt } from "./receipt";
 import { sizedKey } from "./sizedItem";
 import { piecesByKey } from "./sizedPieces";
 import { comingForStock, type OrderBooks } from "./standing";

@@ -12,7 +12,8 @@ import {
   type OrderRecord,
   type OrderStep,
 } from "./orderRecord";
-import { allOpen, type Receipt } from "./receipts";
+import type { Receipt } from "./receipt";
+import { allOpen } from "./receipts";
 import { takeReceipt } from "./takeReceipt";
 import { giveUpPromises } from "./giveUpPromises";
 import { openPromises } from "./promises";

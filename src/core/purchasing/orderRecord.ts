@@ -9,7 +9,7 @@ import { err, ok, type Result } from "../base/result";
 import type { Cents, Pieces } from "../base/units";
 import type { JobPieces, SizedPieces } from "./sizedPieces";
 import type { OrderJob } from "./orderInput";
-import type { Receipt } from "./receipts";
+import type { Receipt } from "./receipt";
 import type { SizedItem } from "./sizedItem";
 import type { Share } from "./shares";
 import type { StockChange } from "./stockMovements";

@@ -2,7 +2,8 @@
 import { err, ok, type Result } from "../base/result";
 import { progressOf } from "./orderProgress";
 import type { OrderedPacks, OrderFault, OrderRecord, OrderStep } from "./orderRecord";
-import { lineStands, type Receipt } from "./receipts";
+import type { Receipt } from "./receipt";
+import { lineStands } from "./receipts";
 import { sizedKey, type SizedItem } from "./sizedItem";
 import { lessPieces } from "./sizedPieces";
 import type { StockChange } from "./stockMovements";

@@ -2,7 +2,8 @@
 import { err, ok, type Result } from "../../core/base/result";
 import { pieces } from "../../core/base/units";
 import type { OrderRecord } from "../../core/purchasing/orderRecord";
-import { lineStands, standingWord, type ReceivedLine } from "../../core/purchasing/receipts";
+import type { ReceivedLine } from "../../core/purchasing/receipt";
+import { lineStands, standingWord } from "../../core/purchasing/receipts";
 import { removeDraft, sendKept } from "../../app/keepOrder";
 import { readKeptOrders } from "../../app/orderBook";
 import { namedLine, readCame } from "../../app/orderLineNames";
