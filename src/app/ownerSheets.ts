@@ -54,7 +54,7 @@ export const termsDrawing = (): Drawing =>
 export const alternatesDrawing = (job: string): Drawing =>
   alternatesSheet(
     [["Example: a closer on each door", "option", job, "material", "Closers", 1, 0]],
-    "Type what each alternate adds to a job, or takes away. The row that stands here is an example.",
+    "Type what each alternate adds to a job or takes away, or what it changes of the schedule, such as change, Transom, To no. The row that stands here is an example.",
   );
 
 /** What the sheets of prices are made from: rates, terms, ranges, and room for alternates. */

@@ -1,14 +1,16 @@
 /** A workbook's jobs priced: the take-off, the firm's rates from its rates sheet, the roll-ups. */
-import type { Finding } from "../core/base/finding";
+import { makeFinding, type Finding } from "../core/base/finding";
 import type { Block } from "../core/base/cell";
 import { err, ok, type Result } from "../core/base/result";
-import { finish, type Steps } from "../core/base/steps";
+import { between, finish, type Steps } from "../core/base/steps";
 import type { JobActuals } from "../core/pricing/actuals";
+import { alternateFindings } from "../core/pricing/alternateFindings";
 import { checkAlternates, type AlternateRow } from "../core/pricing/alternateRows";
 import { estimatedActuals } from "../core/pricing/estimatedActuals";
 import { marginDoubts, marginTable, type MarginTable } from "../core/pricing/marginTable";
+import type { Material } from "../core/pricing/material";
 import { orderedMaterial } from "../core/pricing/orderedMaterial";
-import { priceJob, type JobPrice } from "../core/pricing/priceJob";
+import { priceJob, type JobPrice, type JobToPrice } from "../core/pricing/priceJob";
 import type { RateTable } from "../core/pricing/rates";
 import { withTypedActuals, type ActualRow } from "../core/pricing/typedActuals";
 import type { OrderRecord } from "../core/purchasing/orderRecord";
@@ -19,6 +21,7 @@ import { readAlternateTable } from "../tables/alternateTable";
 import { readRateTable, type RateReading } from "../tables/rateTable";
 import type { Drawing } from "../workbook/drawing";
 import type { Workbook, WorkbookFault } from "../workbook/workbook";
+import { alternateCounts } from "./alternateCounts";
 import type { WorkbookActuals } from "./jobActuals";
 import { readKeptOrders } from "./orderBook";
 import { readOwnerRanges, type OwnerRanges } from "./ranges";
@@ -94,34 +97,48 @@ export async function readPriceInputs(
 
 /** Prices the jobs, a job a step. */
 export function* priceSteps(
-  { estimate }: WorkbookTakeOff,
+  takeOff: WorkbookTakeOff,
   { rates, findings, ratesSheet, ranges, actualRows, alternateRows, orders }: PriceInputs,
   settings: Settings,
   today: number,
 ): Steps<WorkbookPrices> {
+  const { estimate } = takeOff;
   const currency = currencyIn(settings);
-  const { alternates, findings: doubts } = checkAlternates(alternateRows, estimate.items, currency);
+  const typed = checkAlternates(alternateRows, estimate.items, currency);
+  const counts = alternateCounts(takeOff, settings, typed.alternates);
+  const doubts: Finding[] = [...typed.findings, ...counts.findings];
   const jobs: JobPrice[] = [];
   const estimates: JobActuals[] = [];
   const ordered: Finding[] = [];
-  for (const [index, { job, takeOff, material: counted, uncounted }] of estimate.jobs.entries()) {
-    yield index / estimate.jobs.length;
-    const marks = uncounted.map(({ mark }) => mark);
-    const {
-      material,
-      charges,
-      findings: said,
-    } = orderedMaterial(job, counted, orders, currency.code);
+  for (const [index, base] of estimate.jobs.entries()) {
+    const share = 1 / estimate.jobs.length;
+    yield share * index;
+    const { job } = base;
+    const bought = (material: Material) => orderedMaterial(job, material, orders, currency.code);
+    const { material, charges, findings: said } = bought(base.material);
     ordered.push(...said);
-    const toPrice = {
+    const counted = yield* between(share * index, share * (index + 1), counts.countFor(base));
+    doubts.push(...counted.findings);
+    const toPrice: JobToPrice = {
       job,
-      takeOff,
+      takeOff: base.takeOff,
       material,
-      uncounted: marks,
-      alternates,
+      uncounted: base.uncounted.map(({ mark }) => mark),
+      alternates: counted.alternates.map((alternate) =>
+        alternate.counted === null
+          ? alternate
+          : {
+              ...alternate,
+              counted: {
+                ...alternate.counted,
+                material: bought(alternate.counted.material).material,
+              },
+            },
+      ),
       orderCharges: charges,
     };
     const price = priceJob(toPrice, rates, currency);
+    doubts.push(...notPricedAlternates(price));
     jobs.push(price);
     estimates.push(estimatedActuals(price, material));
   }
@@ -147,6 +164,17 @@ export function* priceSteps(
     ],
   };
 }
+
+const notPricedAlternates = ({ job, alternates }: JobPrice): readonly Finding[] =>
+  alternates
+    .filter(({ notPriced }) => notPriced.length > 0)
+    .map(({ name, notPriced }) =>
+      makeFinding(alternateFindings, "alternate-not-priced", {
+        job,
+        found: notPriced.join(", "),
+        values: { name, job },
+      }),
+    );
 
 /** A price sheet for each job that `isIn`, a sheet a step, then the margins of all. */
 export function* drawPrices(

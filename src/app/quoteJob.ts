@@ -89,7 +89,8 @@ export async function quoteJob(
       .filter((opening) => !stops.has(opening))
       .map((opening) => quotedOpening(opening, settings)),
     rollUp,
-    price.alternates,
+    // One that is only a least is not offered; the prices say so.
+    price.alternates.filter(({ notPriced }) => notPriced.length === 0),
   );
   const drawing = quotationSheet(quoted, currencyIn(settings).sign);
   return ok({

@@ -1,7 +1,7 @@
 /** The sheets that an owner types into: quotation terms, ranges, alternates, actuals. */
 import type { CellValue } from "../core/base/cell";
 import { alternateKinds } from "../core/pricing/alternates";
-import { additionKinds } from "../core/pricing/alternateRows";
+import { alternateActs } from "../core/pricing/alternateRows";
 import { rangeShapes, rangeSubjects, type OwnerRange } from "../core/pricing/ownerRanges";
 import { shareOf } from "../core/pricing/percent";
 import { termKinds, type TermKind } from "../core/pricing/quotationTerms";
@@ -78,8 +78,17 @@ export const alternatesSheet = (rows: Rows, notice: string | null): Drawing =>
       },
       { words: "Kind", width: 12, list: alternateKinds },
       { words: "Job", width: 30, note: "Blank for every job." },
-      { words: "Adds", width: 14, list: additionKinds },
-      { words: "Item or name", width: 24, note: "For an item its code; else a family or a name." },
+      {
+        words: "Adds",
+        width: 14,
+        list: alternateActs,
+        note: "change: the job is counted again with another value in a column of the schedule.",
+      },
+      {
+        words: "Item or name",
+        width: 24,
+        note: "For a change the schedule's column; for an item its code; else a family or a name.",
+      },
       {
         words: "Quantity",
         width: 10,
@@ -91,6 +100,16 @@ export const alternatesSheet = (rows: Rows, notice: string | null): Drawing =>
         width: 12,
         format: "unitCost",
         note: "Blank for an item: as the items say.",
+      },
+      {
+        words: "To",
+        width: 16,
+        note: "For a change: what the schedule would say instead. Blank empties the cell.",
+      },
+      {
+        words: "Openings",
+        width: 22,
+        note: "For a change: marks or opening types, with commas. Blank is every opening of the job.",
       },
     ],
     rows,

@@ -10,6 +10,7 @@ import type { LineKey, RollUpLine } from "../core/pricing/rollUpLine";
 import type { Drawing, DrawnCell, DrawnRow, Look } from "../workbook/drawing";
 import { blankRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
 import { caution } from "./caution";
+import { fittedRow } from "./fittedRow";
 import { printSetup } from "./printSetup";
 import { at } from "./reference";
 
@@ -119,20 +120,44 @@ export function priceSheet(price: JobPrice, currencySign: string): Drawing {
   };
 }
 
-/** Each alternate beside the base: what it adds to the cost and to the price, and the price with it. */
+const alternateHeadings = [
+  { words: "Alternate or option" },
+  { words: "Adds hours", numbers: true },
+  { words: "" },
+  { words: "Adds to cost", numbers: true },
+  { words: "Adds to price", numbers: true },
+  { words: "How, and the price with it" },
+] as const;
+
+/** Each alternate beside the base: the hours, cost and price that it adds, and the price with it. */
 function alternateRows({ alternates }: JobPrice): readonly DrawnRow[] {
   if (alternates.length === 0) return [];
   return [
     blankRow,
-    wordsRow("Alternates and options: what each adds", "group", headings.length),
-    ...alternates.map(({ name, kind, rollUp, addsCost, addsPrice }) =>
-      row(
-        text(`${name} (${kind})`),
-        number(majorUnits(addsCost), "money"),
-        text("to the cost"),
-        null,
-        number(majorUnits(addsPrice), "money"),
-        text(`to the price, which with it is ${moneyText(rollUp.price)}`),
+    wordsRow(
+      "Alternates and options: what each adds as estimated. Changes typed above do not move them.",
+      "group",
+      headings.length,
+    ),
+    headingRow(alternateHeadings),
+    ...alternates.map(({ name, kind, rollUp, addsCost, addsPrice, addsHours, how, notPriced }) =>
+      fittedRow(
+        row(
+          text(`${name} (${kind})`),
+          number(addsHours / 100, "hours"),
+          text("hours"),
+          number(majorUnits(addsCost), "money"),
+          number(majorUnits(addsPrice), "money"),
+          text(
+            [
+              `The price with it is ${moneyText(rollUp.price)}; ${how}.`,
+              ...(notPriced.length === 0
+                ? []
+                : [`Only a least: not in it are ${notPriced.join(", ")}.`]),
+            ].join(" "),
+          ),
+        ),
+        headings.map((column) => column.width),
       ),
     ),
   ];

@@ -9,7 +9,17 @@ export const alternateColumns: readonly ColumnRule<AlternateColumn>[] = [
   { key: "kind", label: "Kind", words: ["kind"] },
   { key: "job", label: "Job", words: ["job", "job name", "project"] },
   { key: "adds", label: "Adds", words: ["adds"] },
-  { key: "of", label: "Item or name", words: ["item or name", "item", "name"] },
+  {
+    key: "of",
+    label: "Item or name",
+    words: ["item or name", "item", "name", "column, item or name", "column"],
+  },
+  { key: "to", label: "To", words: ["to", "becomes", "change to"] },
+  {
+    key: "openings",
+    label: "Openings",
+    words: ["openings", "marks", "marks or types", "of openings"],
+  },
   { key: "quantity", label: "Quantity", words: ["quantity", "qty", "how many"] },
   { key: "each", label: "Each", words: ["each", "cost each", "unit cost"] },
 ];

@@ -91,7 +91,7 @@ describe("a quotation saved as its own workbook", () => {
         ),
       ]),
     );
-    expect(price.alternates).toHaveLength(2);
+    expect(price.alternates).toHaveLength(3);
     expect(lines.join("\n")).not.toContain("nobody sees this");
     expect(lines.some((line) => line.startsWith("A-113|"))).toBe(false);
   });

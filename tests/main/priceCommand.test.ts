@@ -173,6 +173,7 @@ describe("what an owner asks", () => {
     expect(actuals.suggestions.map(({ cell }) => cell)).toContain("Items!G10");
     expect(jobs[0]?.alternates.map(({ name }) => name)).toEqual([
       "Spring closer on each sliding door",
+      "A-104 at 5 feet, one panel",
       "Floor guides by others",
     ]);
     expect(jobs[0]?.loads.find(({ mark }) => mark === "A-101")?.leafWeight).toBeCloseTo(115.452, 3);

@@ -189,8 +189,8 @@ test("alternates are typed on a sheet and priced beside the job", async () => {
   const { rows = [] } = workbook.snapshot().sheets.find(({ name }) => name === "Alternates") ?? {};
   const row = rows.findIndex((cells) => cells[0]?.value === "Example: a closer on each door");
   workbook.type({ sheet: "Alternates", row, column: 6 }, 100);
-  expect(within(panel).getByText(/adds \$0.00 of cost/)).toBeTruthy();
-  await within(panel).findByText(/adds \$1\d\d\.\d\d of cost; the job with it/);
+  expect(within(panel).getByText(/^cost \$0\.00, 0 hours/)).toBeTruthy();
+  await within(panel).findByText(/^cost \+\$1\d\d\.\d\d, 0 hours; the job with it/);
   expect(await faults()).toEqual([]);
 });
 

@@ -1,9 +1,9 @@
 /**
- * Alternates and options as a person types them: a name, and what each adds to a job or takes away
- * from it. Rows of one name and job are one alternate.
+ * Alternates and options as a person types them: a name, and what each changes of the schedule, adds
+ * to a job or takes away from it. Rows of one name and job are one alternate.
  */
 import { cellText, isBlank, type TypedCell } from "../base/cell";
-import { makeFinding, type Finding, type FindingTable } from "../base/finding";
+import { makeFinding, type Finding } from "../base/finding";
 import { tenThousandths, type Cents, type TenThousandths } from "../base/units";
 import { typedNumber } from "../base/typedNumber";
 import { nearestName } from "../formulas/names";
@@ -12,6 +12,7 @@ import type { Currency } from "../money/currency";
 import { priceFinding } from "../money/moneyFindings";
 import { readPrice } from "../money/price";
 import { jobKey } from "../takeoff/takeOff";
+import { alternateFindings } from "./alternateFindings";
 import { alternateKinds, type Alternate } from "./alternates";
 import { itemKey, type Items } from "./item";
 
@@ -36,24 +37,32 @@ export type TypedAddition =
       readonly amount: Cents;
     };
 
+/** What the schedule says instead in one of its columns: the job is counted again with it. */
+export type TypedChange = {
+  readonly column: TypedCell;
+  /** Blank empties the cell. */
+  readonly to: TypedCell;
+  /** Marks and opening types, or blank for every opening of the job. */
+  readonly openings: TypedCell;
+};
+
+/** What a row of it is about: a change of the schedule, or one of the things that can be added. */
+export const alternateActs = ["change", ...additionKinds] as const;
+
 export type TypedAlternate = {
   readonly name: string;
   readonly kind: Alternate["kind"];
   /** The empty text for every job. */
   readonly job: string;
+  /** Where its name was typed first. */
+  readonly place: TypedCell["place"];
+  readonly changes: readonly TypedChange[];
   readonly additions: readonly TypedAddition[];
 };
 
-export type AlternateColumn = "name" | "kind" | "job" | "adds" | "of" | "quantity" | "each";
+export type AlternateColumn =
+  "name" | "kind" | "job" | "adds" | "of" | "to" | "openings" | "quantity" | "each";
 export type AlternateRow = Readonly<Partial<Record<AlternateColumn, TypedCell>>>;
-
-export const alternateFindings = {
-  "alternate-wrong": {
-    level: "warn",
-    says: "{name} is not offered: {reason}.",
-    todo: "Mend its rows on the sheet of alternates.",
-  },
-} as const satisfies FindingTable;
 
 /** Checks the rows. An alternate with a row that cannot be used is left out as a whole, or its price would be wrong. */
 export function checkAlternates(
@@ -70,21 +79,29 @@ export function checkAlternates(
     const key = `${name.toLowerCase()}\n${jobKey(job)}`;
     const known = byKey.get(key);
     const kind = kindOf(row, known?.alternate.kind);
-    const addition = kind === null ? kindReason : readAddition(row, items, currency);
-    if (typeof addition === "string") {
+    const act = kind === null ? kindReason : readAct(row, items, currency);
+    if (typeof act === "string") {
       const place = row.name?.place ?? null;
-      const values = { name, reason: addition };
+      const values = { name, reason: act };
       findings.push(
         makeFinding(alternateFindings, "alternate-wrong", { place, found: name, values }),
       );
-    } else if ("code" in addition) findings.push(addition);
-    const isUsable = typeof addition === "object" && "adds" in addition;
+    } else if ("code" in act) findings.push(act);
+    const isUsable = typeof act === "object" && !("code" in act);
     byKey.set(key, {
       alternate: {
         name: known?.alternate.name ?? name,
         kind: kind ?? "option",
         job,
-        additions: [...(known?.alternate.additions ?? []), ...(isUsable ? [addition] : [])],
+        place: known?.alternate.place ?? row.name?.place ?? null,
+        changes: [
+          ...(known?.alternate.changes ?? []),
+          ...(isUsable && "column" in act ? [act] : []),
+        ],
+        additions: [
+          ...(known?.alternate.additions ?? []),
+          ...(isUsable && "adds" in act ? [act] : []),
+        ],
       },
       isWhole: (known?.isWhole ?? true) && isUsable,
     });
@@ -106,15 +123,36 @@ function kindOf({ kind }: AlternateRow, known: Alternate["kind"] | undefined) {
   return alternateKinds.find((one) => one === typed) ?? null;
 }
 
-/** The addition of a row; or why there is none, in words or as a finding of its own. */
-function readAddition(
+/** What a row does; or why it does nothing, in words or as a finding of its own. */
+function readAct(
   row: AlternateRow,
   items: Items,
   currency: Currency,
-): TypedAddition | Finding | string {
+): TypedAddition | TypedChange | Finding | string {
   const typed = textOf(row.adds).toLowerCase();
+  if (typed === "change" || (typed === "" && textOf(row.to) !== "")) return readChange(row);
   const adds = additionKinds.find((one) => one === typed);
-  if (adds === undefined) return `it can add ${additionKinds.join(", ")}`;
+  if (adds === undefined) {
+    return `it can change a column of the schedule (change) or add ${additionKinds.join(", ")}`;
+  }
+  return readAddition(row, adds, items, currency);
+}
+
+function readChange({ of: column, to, openings }: AlternateRow): TypedChange | string {
+  if (column === undefined || isBlank(column.value)) {
+    return "it names no column of the schedule to change";
+  }
+  if (to === undefined)
+    return "the sheet has no column To, for what the schedule would say instead";
+  return { column, to, openings: openings ?? { value: null, place: null } };
+}
+
+function readAddition(
+  row: AlternateRow,
+  adds: AdditionKind,
+  items: Items,
+  currency: Currency,
+): TypedAddition | Finding | string {
   const quantity = numberOf(row.quantity);
   if (quantity === null) return `${textOf(row.quantity)} is no quantity`;
   if (adds === "hours") {

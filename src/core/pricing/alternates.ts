@@ -11,6 +11,8 @@ export type Alternate = {
   readonly name: string;
   readonly kind: (typeof alternateKinds)[number];
   readonly input: RollUpInput;
+  /** How it comes about, in words. */
+  readonly how: string;
 };
 
 export type PricedAlternate = {
@@ -20,14 +22,20 @@ export type PricedAlternate = {
   /** What it adds to the base's cost and price; below zero it takes away. */
   readonly addsCost: Cents;
   readonly addsPrice: Cents;
+  /** Hundredths of an hour, of all roles. */
+  readonly addsHours: number;
+  readonly how: string;
+  /** What has no price in it, beside what has none in the base: where there is any, it is only a least. */
+  readonly notPriced: readonly string[];
 };
 
 /** Prices each alternate by its own roll-up less the base's, both as rounded. */
 export function priceAlternates(
   base: RollUp,
+  from: RollUpInput,
   alternates: readonly Alternate[],
 ): readonly PricedAlternate[] {
-  return alternates.map(({ name, kind, input }) => {
+  return alternates.map(({ name, kind, input, how }) => {
     const rolled = rollUp(input);
     return {
       name,
@@ -35,9 +43,15 @@ export function priceAlternates(
       rollUp: rolled,
       addsCost: cents(rolled.cost - base.cost),
       addsPrice: cents(rolled.price - base.price),
+      addsHours: hoursIn(input) - hoursIn(from),
+      how,
+      notPriced: rolled.notPriced.filter((missing) => !base.notPriced.includes(missing)),
     };
   });
 }
+
+const hoursIn = ({ labour }: RollUpInput): number =>
+  labour.reduce((sum, { hundredths }) => sum + hundredths, 0);
 
 /** What a person types for an alternate that no count knows: more costs of a job, each by its name. */
 export type Addition = {

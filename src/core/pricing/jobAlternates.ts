@@ -1,4 +1,7 @@
-/** A job's typed alternates, each rolled up in full and priced beside the base. */
+/**
+ * A job's typed alternates, each rolled up in full and priced beside the base: from a count of its own
+ * where it changes the schedule, and with what it adds.
+ */
 import { cents, type Cents } from "../base/units";
 import { shareWhole } from "../base/shareWhole";
 import { jobKey } from "../takeoff/takeOff";
@@ -11,35 +14,54 @@ import type { NamedCost, RollUpInput } from "./rollUpInput";
 
 /** What a job's alternates are priced from. */
 export type AlternateBase = {
-  readonly job: string;
   readonly input: RollUpInput;
   readonly rollUp: RollUp;
   readonly target: Percent;
 };
 
+/** An alternate whose changes of the schedule were counted and rolled up to `input`. */
+export type AlternateToPrice = Pick<TypedAlternate, "name" | "kind" | "additions"> & {
+  /** `null` where it changes nothing of the schedule: it is the base with what it adds. */
+  readonly input: RollUpInput | null;
+  /** What was changed, in words; the empty text where nothing was. */
+  readonly how: string;
+};
+
+/** The job's own alternates and everyone's; its own goes before one of the same name for every job. */
+export function alternatesForJob(
+  job: string,
+  alternates: readonly TypedAlternate[],
+): readonly TypedAlternate[] {
+  const own = alternates.filter((one) => one.job !== "" && jobKey(one.job) === jobKey(job));
+  const names = new Set(own.map(({ name }) => name.toLowerCase()));
+  return [
+    ...own,
+    ...alternates.filter((one) => one.job === "" && !names.has(one.name.toLowerCase())),
+  ];
+}
+
 /**
- * The job's own alternates and everyone's; its own goes before one of the same name for every job.
+ * Prices the alternates of one job.
  *
  * Where the base price was typed, what an alternate costs is priced at the target margin and put on
  * top of it, since a typed price would stay as it is.
  */
-export function alternatesOf(
+export const alternatesOf = (
   base: AlternateBase,
-  alternates: readonly TypedAlternate[],
-): readonly PricedAlternate[] {
-  const own = alternates.filter(({ job }) => job !== "" && jobKey(job) === jobKey(base.job));
-  const names = new Set(own.map(({ name }) => name.toLowerCase()));
-  const everyones = alternates.filter(
-    ({ job, name }) => job === "" && !names.has(name.toLowerCase()),
-  );
-  return priceAlternates(
+  alternates: readonly AlternateToPrice[],
+): readonly PricedAlternate[] =>
+  priceAlternates(
     base.rollUp,
-    [...own, ...everyones].map(({ name, kind, additions }) => {
-      const input = withAddition(base.input, additionOf(additions, base.input));
-      return { name, kind, input: pricedAnew(input, base) };
-    }),
+    base.input,
+    alternates.map(({ name, kind, additions, input, how }) => ({
+      name,
+      kind,
+      input: pricedAnew(withAddition(input ?? base.input, additionOf(additions, base.input)), base),
+      how: [how, ...(additions.length === 0 ? [] : ["with what is typed for it"])]
+        .filter((words) => words !== "")
+        .join(", "),
+    })),
   );
-}
 
 function pricedAnew(input: RollUpInput, { rollUp: rolled, target }: AlternateBase): RollUpInput {
   if (input.price.method !== "typed") return input;

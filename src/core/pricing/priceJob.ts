@@ -11,11 +11,10 @@ import { canExtend, extend } from "../money/amounts";
 import { minutesOf } from "../takeoff/explain";
 import { countsIn, openingAt, type Count } from "../takeoff/take";
 import type { JobTakeOff } from "../takeoff/takeOff";
-import type { TypedAlternate } from "./alternateRows";
 import type { PricedAlternate } from "./alternates";
 import { freightCharge, freightCost, type FreightBreak, type FreightCharge } from "./freight";
 import { jobHours, type JobHours, type OpeningWork } from "./hours";
-import { alternatesOf } from "./jobAlternates";
+import { alternatesOf, type AlternateToPrice } from "./jobAlternates";
 import type { LabourRules } from "./labourRules";
 import type { PricedJob } from "./marginTable";
 import { familyOf, type Material, type MaterialLine } from "./material";
@@ -51,8 +50,13 @@ export type JobToPrice = {
   readonly uncounted: readonly string[];
   /** The job's part of what suppliers added to goods ordered for it; none where absent. */
   readonly orderCharges?: Cents;
-  /** As typed for every job; none where absent. */
-  readonly alternates?: readonly TypedAlternate[];
+  /** Those of this job; none where absent. */
+  readonly alternates?: readonly CountedAlternate[];
+};
+
+/** What of a job to price an alternate counts otherwise; `counted` is `null` where it counts nothing anew. */
+export type CountedAlternate = Omit<AlternateToPrice, "input"> & {
+  readonly counted: Pick<JobToPrice, "takeOff" | "material" | "uncounted"> | null;
 };
 
 /** Prices one job. Total: what is missing or wrong is a finding, and named in `notPriced`. */
@@ -112,7 +116,16 @@ export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Curren
     hours,
     shipment,
     freight,
-    alternates: alternatesOf({ job, input, rollUp: rolled, target }, toPrice.alternates ?? []),
+    alternates: alternatesOf(
+      { input, rollUp: rolled, target },
+      (toPrice.alternates ?? []).map(({ counted, ...alternate }) => ({
+        ...alternate,
+        input:
+          counted === null
+            ? null
+            : priceJob({ ...toPrice, ...counted, alternates: [] }, rates, currency).input,
+      })),
+    ),
     target,
     oldestPrice: dates.length === 0 ? null : Math.min(...dates),
     lines: material.lines.length,

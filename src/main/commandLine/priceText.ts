@@ -1,6 +1,8 @@
 /** Prices for a person at a terminal. */
 import { moneyText } from "../../core/money/writeMoney";
+import type { Cents } from "../../core/base/units";
 import type { Currency } from "../../core/money/currency";
+import type { PricedAlternate } from "../../core/pricing/alternates";
 import { percentOfShare, percentText } from "../../core/pricing/percent";
 import type { WorkbookLoads } from "../../app/workbookLoads";
 import type { WorkbookPrices } from "../../app/priceWorkbook";
@@ -24,10 +26,10 @@ export function priceText({ jobs, margins }: WorkbookPrices, currency: Currency)
         [...columns(["Line"], ["Amount"]), ...columns(["How"], [])],
         [
           ...rollUp.lines.map(({ label, amount, words }) => [label, money(amount), words]),
-          ...alternates.map(({ name, kind, addsPrice, rollUp: rolled }) => [
-            `${name} (${kind})`,
-            money(addsPrice),
-            `added to the price, which with it is ${money(rolled.price)}`,
+          ...alternates.map((alternate) => [
+            `${alternate.name} (${alternate.kind})`,
+            money(alternate.addsPrice),
+            alternateWords(alternate, money),
           ]),
         ],
       ).map((line) => `  ${line}`),
@@ -47,6 +49,14 @@ export function priceText({ jobs, margins }: WorkbookPrices, currency: Currency)
       ]),
     ),
   ].join("\n");
+}
+
+function alternateWords(
+  { addsCost, addsHours, rollUp, how, notPriced }: PricedAlternate,
+  money: (amount: Cents) => string,
+): string {
+  const least = notPriced.length === 0 ? "" : `; ONLY A LEAST, without ${notPriced.join(", ")}`;
+  return `added to the price, which with it is ${money(rollUp.price)}: adds ${money(addsCost)} of cost and ${addsHours / 100} hours; ${how}${least}`;
 }
 
 /** One line for each opening that hangs from a track. */

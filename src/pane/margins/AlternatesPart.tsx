@@ -2,7 +2,10 @@
 import { Button } from "@fluentui/react-components";
 import { alternatesDrawing } from "../../app/ownerSheets";
 import { currencyIn } from "../../app/settings";
+import type { Cents } from "../../core/base/units";
+import type { Currency } from "../../core/money/currency";
 import { moneyText } from "../../core/money/writeMoney";
+import type { PricedAlternate } from "../../core/pricing/alternates";
 import type { JobPrice } from "../../core/pricing/priceJob";
 import { useSharedStyles } from "../parts/parts.styles";
 import { useAddSheets } from "../sheets/useAddSheets";
@@ -18,8 +21,9 @@ export function AlternatesPart({ job, alternates }: Pick<JobPrice, "job" | "alte
     return (
       <>
         <div className={shared.small}>
-          No alternate or option is typed for this job. On a sheet of them each row adds something
-          to the job, or takes it away: with a closer, without floor guides.
+          No alternate or option is priced for this job. On a sheet of them a row adds something to
+          the job or takes it away, such as a closer on each door; or it changes a column of the
+          schedule, such as Transom to no, and the job is counted again with it.
         </div>
         <Button disabledFocusable={isBusy} onClick={() => add([alternatesDrawing(job)])}>
           Add a sheet of alternates
@@ -31,15 +35,31 @@ export function AlternatesPart({ job, alternates }: Pick<JobPrice, "job" | "alte
     <>
       <div className={shared.small}>What each adds to the price. The quotation offers them.</div>
       <ul className={shared.list}>
-        {alternates.map(({ name, kind, addsPrice, addsCost, rollUp }) => (
+        {alternates.map((alternate) => (
           <Line
-            key={name}
-            label={`${name} (${kind})`}
-            words={`adds ${moneyText(addsCost, currency)} of cost; the job with it: price ${moneyText(rollUp.price, currency)}, margin ${shareWords(rollUp.margin)}`}
-            value={moneyText(addsPrice, currency)}
+            key={alternate.name}
+            label={`${alternate.name} (${alternate.kind})`}
+            words={alternateWords(alternate, currency)}
+            value={addedMoney(alternate.addsPrice, currency)}
           />
         ))}
       </ul>
     </>
   );
+}
+
+/** With its sign, so that it reads as a difference. */
+const addedMoney = (amount: Cents, currency: Currency): string =>
+  `${amount > 0 ? "+" : ""}${moneyText(amount, currency)}`;
+
+function alternateWords(
+  { addsCost, addsHours, rollUp, how, notPriced }: PricedAlternate,
+  currency: Currency,
+): string {
+  const hours = `${addsHours > 0 ? "+" : ""}${addsHours / 100} hours`;
+  return [
+    `cost ${addedMoney(addsCost, currency)}, ${hours}; the job with it: price ${moneyText(rollUp.price, currency)}, margin ${shareWords(rollUp.margin)}`,
+    how,
+    ...(notPriced.length === 0 ? [] : [`only a least, without ${notPriced.join(", ")}`]),
+  ].join("; ");
 }

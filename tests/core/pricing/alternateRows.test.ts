@@ -8,7 +8,7 @@ import {
   type AlternateRow,
 } from "../../../src/core/pricing/alternateRows";
 import { checkItems } from "../../../src/core/pricing/item";
-import { alternatesOf } from "../../../src/core/pricing/jobAlternates";
+import { alternatesForJob, alternatesOf } from "../../../src/core/pricing/jobAlternates";
 import { percent } from "../../../src/core/pricing/percent";
 import { rollUp } from "../../../src/core/pricing/rollUp";
 import type { RollUpInput } from "../../../src/core/pricing/rollUpInput";
@@ -28,8 +28,12 @@ const row = (cells: Readonly<Partial<Record<AlternateColumn, CellValue>>>): Alte
 const read = (...rows: readonly AlternateRow[]) => checkAlternates(rows, items, dollars);
 const priced = (input: RollUpInput, ...rows: readonly AlternateRow[]) =>
   alternatesOf(
-    { job: "North", input, rollUp: rollUp(input), target: percent(200_000) },
-    read(...rows).alternates,
+    { input, rollUp: rollUp(input), target: percent(200_000) },
+    alternatesForJob("North", read(...rows).alternates).map((one) => ({
+      ...one,
+      input: null,
+      how: "",
+    })),
   );
 
 /** Nothing on top of costs, and a price at a fifth of margin: what is added is easily followed. */
@@ -55,6 +59,8 @@ describe("as typed", () => {
         name: "Closers",
         kind: "option",
         job: "",
+        place: { sheet: "Alternates", row: 4, column: 0 },
+        changes: [],
         additions: [
           { adds: "material", name: "Leaf", amount: 4 * 690 },
           { adds: "hours", hundredths: 125 },

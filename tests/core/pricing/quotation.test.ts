@@ -28,10 +28,11 @@ const scope = [
 const charged = { percent: percent(82_500), taxable: percent(1_000_000) };
 const job = { ...plainJob, salesTax: { ...plainJob.salesTax, charged } };
 const rolled = rollUp(job);
-const alternates = priceAlternates(rolled, [
+const alternates = priceAlternates(rolled, job, [
   {
     name: "With closers",
     kind: "option",
+    how: "",
     input: { ...job, allowance: [{ name: "Closers", kind: "typed", amount: cents(123_456) }] },
   },
 ]);

@@ -192,9 +192,9 @@ describe("alternates and options", () => {
     subcontract: [],
     allowance: [],
   });
-  const [closer, same] = priceAlternates(base, [
-    { name: "With closers", kind: "option", input: closers },
-    { name: "As it is", kind: "alternate", input: plainJob },
+  const [closer, same] = priceAlternates(base, plainJob, [
+    { name: "With closers", kind: "option", input: closers, how: "" },
+    { name: "As it is", kind: "alternate", input: plainJob, how: "" },
   ]);
 
   test("are priced by their own roll-up, beside the base", () => {
