@@ -59,6 +59,8 @@ export type WrittenSheet = {
    * `words` in their place. Absent where they are drawn, and for a sheet without pictures.
    */
   readonly pictures?: "kept" | "words";
+  /** What became of its charts: `kept` for the file that is saved, or `none` made. Absent as above. */
+  readonly charts?: "kept" | "none";
 };
 
 export type WriteOptions = {

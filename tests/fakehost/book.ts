@@ -45,7 +45,31 @@ export type FakeSheet = {
   breaks: number[];
   readonly notes: Map<number, string>;
   readonly comments: Map<number, string>;
-  shapes: { readonly id: string; readonly name: string }[];
+  shapes: FakeShape[];
+  charts: FakeChart[];
+};
+
+/** `image` is the picture's bytes in base64, `null` for what is no image. */
+export type FakeShape = {
+  readonly id: string;
+  name: string;
+  readonly image: string | null;
+  readonly looks: Record<string, unknown>;
+};
+
+export type FakeSeries = {
+  readonly looks: Record<string, unknown>;
+  /** Addresses with their sheets. */
+  values: string;
+  names: string;
+};
+
+export type FakeChart = {
+  readonly id: string;
+  name: string;
+  /** Of the chart, its title, its legend and its axes, by their paths. */
+  readonly looks: Record<string, unknown>;
+  series: FakeSeries[];
 };
 
 export type FakeTable = {
@@ -80,6 +104,9 @@ export type FakeBook = {
   structureProtected: boolean;
   /** Without a printer some hosts refuse to set up a page. */
   hasPrinter: boolean;
+  /** Some hosts take no images, or make no charts. */
+  takesImages: boolean;
+  makesCharts: boolean;
   count: number;
 };
 
@@ -97,6 +124,8 @@ export function newBook(...sheetNames: readonly [string, ...string[]]): FakeBook
     settings: new Map(),
     structureProtected: false,
     hasPrinter: true,
+    takesImages: true,
+    makesCharts: true,
     count: 1,
   };
   for (const name of others) addSheet(book, name);
@@ -126,6 +155,7 @@ const newSheet = (id: string, name: string): FakeSheet => ({
   notes: new Map(),
   comments: new Map(),
   shapes: [],
+  charts: [],
 });
 
 export const blankCell = (): FakeCell => ({
@@ -282,6 +312,12 @@ export function changeFormulas(
     }
   }
   for (const name of book.names) name.formula = change(name.formula, name.sheet);
+  for (const { charts } of book.sheets) {
+    for (const series of charts.flatMap((chart) => chart.series)) {
+      series.values = change(series.values, null);
+      series.names = change(series.names, null);
+    }
+  }
 }
 
 export function listSource(cell: FakeCell): string | null {
@@ -377,6 +413,16 @@ export function copySheet(book: FakeBook, sheet: FakeSheet, position: number): F
   for (const cell of copy.cells.values()) {
     if (cell.formula !== null) cell.formula = own(cell.formula);
   }
+  copy.shapes = copy.shapes.map((shape) => ({ ...shape, id: nextId(book, "P") }));
+  copy.charts = copy.charts.map((chart) => ({
+    ...chart,
+    id: nextId(book, "C"),
+    series: chart.series.map((each) => ({
+      ...each,
+      values: own(each.values),
+      names: own(each.names),
+    })),
+  }));
   book.sheets.splice(position, 0, copy);
   for (const table of book.tables.filter((each) => each.sheet === sheet)) {
     const looks = structuredClone(table.looks);

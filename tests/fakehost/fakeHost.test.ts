@@ -66,10 +66,10 @@ describe("the library's own rules", () => {
 
   test("what is not in the fake is an error of its own, never a silent success", async () => {
     const unknown = run(async (context) => {
-      context.workbook.worksheets.getItem("One").charts.getCount();
+      context.workbook.worksheets.getItem("One").pivotTables.getCount();
       await context.sync();
     });
-    await expect(unknown).rejects.toThrow("The fake host has no worksheet.charts");
+    await expect(unknown).rejects.toThrow("The fake host has no worksheet.pivotTables");
   });
 });
 

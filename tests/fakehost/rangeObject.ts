@@ -113,6 +113,8 @@ export function rangeObject(world: World, sheet: FakeSheet, area: Area): HostObj
       rowCount: () => rows,
       columnCount: () => columns,
       cellCount: () => rows * columns,
+      left: () => pointsBefore(column, sheet.columnWidths, sheet.hiddenColumns, usualWidth),
+      top: () => pointsBefore(row, sheet.rowHeights, sheet.hiddenRows, usualHeight),
       values: () => grid((down, right) => shown(down, right)),
       text: () => grid((down, right) => String(shown(down, right))),
       formulas: () => grid((down, right, cell) => cell?.formula ?? shown(down, right)),
@@ -301,4 +303,22 @@ function checkRule(rule: Record<string, unknown>): void {
   if (list === undefined) return;
   const source = recordOf(list)["source"];
   if (typeof source !== "string" || source === "" || source.length > 255) badArgument();
+}
+
+/** Points of a column and of a row that nobody gave another size. */
+const usualWidth = 48;
+const usualHeight = 15;
+
+/** How far from the sheet's edge a row or a column begins. */
+function pointsBefore(
+  index: number,
+  sizes: ReadonlyMap<number, number>,
+  hidden: ReadonlySet<number>,
+  usual: number,
+): number {
+  let points = 0;
+  for (let before = 0; before < index; before++) {
+    if (!hidden.has(before)) points += sizes.get(before) ?? usual;
+  }
+  return points;
 }

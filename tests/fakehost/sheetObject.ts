@@ -1,5 +1,6 @@
 /** Worksheets of the fake host and their collection. */
 import { parseArea, wholeSheet, type Area } from "./areas";
+import { chartsObject } from "./chartObject";
 import {
   addSheet,
   copySheet,
@@ -72,7 +73,8 @@ export function sheetObject(world: World, sheet: FakeSheet): HostObject {
       names: () => namesObject(world, sheet),
       comments: () => commentsObject(sheet),
       notes: () => notesObject(sheet),
-      shapes: () => shapesObject(sheet),
+      shapes: () => shapesObject(world, sheet),
+      charts: () => chartsObject(world, sheet),
       pageLayout: () => pageLayoutObject(world, sheet),
       horizontalPageBreaks: () => breaksObject(sheet),
       protection: () =>

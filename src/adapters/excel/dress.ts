@@ -36,13 +36,13 @@ export const settingsIn = ({ widths, heights, print }: Dress): number =>
   widths.length + heights.length + print.breaksBefore.length + 25;
 
 /** A column of `characters` in points: a digit of the standard font has 7 pixels, and 5 are padding. */
-const points = (characters: number): number => (characters * 7 + 5) * 0.75;
+export const columnPoints = (characters: number): number => (characters * 7 + 5) * 0.75;
 
 /** Widths, heights and frozen panes. */
 export function putLayout(sheet: Excel.Worksheet, dress: Dress): void {
   for (const [column, characters] of dress.widths.entries()) {
     sheet.getRangeByIndexes(0, column, 1, 1).getEntireColumn().format.columnWidth =
-      points(characters);
+      columnPoints(characters);
   }
   for (const { points: height, addresses } of dress.heights) {
     for (const list of addresses) sheet.getRanges(list).format.rowHeight = height;

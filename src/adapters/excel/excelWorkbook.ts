@@ -9,7 +9,7 @@ import { readBlock } from "./reading";
 import { readSetting, writeSetting } from "./settings";
 import { sharedWatch } from "./sharedWatch";
 import { watch } from "./watching";
-import type { Session } from "./writing";
+import type { Session } from "./settling";
 
 /**
  * Opens the workbook, and first finishes or undoes a writing that broke off. A refusal at that is
@@ -26,7 +26,7 @@ export async function openExcelWorkbook(options: Partial<Session> = {}): Promise
   };
   const seen = await inExcel(readOverview, session.patience);
   if (seen.ok && seen.value.journal !== null) {
-    const { recover } = await loadWriting();
+    const { recover } = await import(/* webpackChunkName: "excelWriting" */ "./settling");
     await recover(session, seen.value.journal);
   }
 

@@ -1,12 +1,13 @@
 /**
  * After the swap: the old sheets are kept where a person typed into them, else deleted, and the new
- * ones get their widths and page set-up. Can be done again from the journal at any time.
+ * ones get their widths, page set-up, pictures and charts. Can be done again from the journal at any
+ * time.
  */
 import { keptSheetName } from "../../workbook/sheetNames";
-import { pictureName } from "../../workbook/pictureWords";
 import { isStampName } from "../../workbook/sheetStamp";
 import { areaOf, loadArea, loadBands } from "./bands";
 import { clearLayout, putLayout, putPrint, settingsIn } from "./dress";
+import { loadFloating, putFloating, type ChartsSeen, type StandingFloats } from "./floating";
 import { hasExcelApi } from "./inExcel";
 import { copyMark, journalPart, type Journal, type JournalSheet } from "./journal";
 import { outbox, settingBytes } from "./outbox";
@@ -16,15 +17,19 @@ import { isSheetAsWritten, loadTyped } from "./typed";
 /** Where old sheets were kept, by the name of the sheet that replaced them. */
 export type Kept = ReadonlyMap<string, string>;
 
-/** `withPrint`: set up pages too, which some hosts refuse. */
+/** What some hosts refuse, and sheets can do without. */
+export type Extras = { readonly print: boolean; readonly charts: boolean };
+
+/** `chartsSeen` are the charts that an earlier try found; it is filled with those of the first one. */
 export async function finish(
   context: Excel.RequestContext,
   journal: Journal,
-  withPrint: boolean,
+  extras: Extras,
+  chartsSeen: ChartsSeen,
 ): Promise<Kept> {
   const { worksheets } = context.workbook;
   const overview = await readOverview(context);
-  const { touched, stalePictures } = await lookAtOld(context, journal, overview);
+  const { touched, standing } = await lookAtSheets(context, journal, overview, extras.charts);
   const kept = new Map<string, string>();
   const taken = [...overview.ids.keys()];
   for (const { name } of touched) {
@@ -34,27 +39,22 @@ export async function finish(
   }
 
   const box = outbox(context);
-  for (const sheet of journal.sheets) {
-    const standing = currentSheet(sheet, overview);
-    if (standing === null) continue;
+  for (const { sheet, worksheet } of standing) {
     await box.room((settingsIn(sheet.dress) + 10) * settingBytes);
-    const worksheet = worksheets.getItem(standing.id);
     if (sheet.was === "replaced") {
       clearLayout(worksheet, sheet.dress);
       putLayout(worksheet, sheet.dress);
     }
-    if (withPrint) putPrint(worksheet, sheet.dress.print);
+    if (extras.print) putPrint(worksheet, sheet.dress.print);
   }
-  // What a file brought along shows the old counts: here words stand in the place of pictures.
-  for (const picture of stalePictures) {
-    await box.room(settingBytes);
-    picture.delete();
-  }
+  await putFloating(box, standing, chartsSeen);
   const inOrder = [...touched].sort((one, other) => one.position - other.position);
-  for (const [before, { name, old, position, scopedNames }] of inOrder.entries()) {
+  for (const [before, each] of inOrder.entries()) {
+    const { name, old, position, scopedNames, unseen } = each;
     const worksheet = worksheets.getItem(old);
     worksheet.position = position + 1 + before;
     for (const stamp of scopedNames) worksheet.names.getItem(stamp).delete();
+    for (const picture of unseen) picture.delete();
     worksheet.visibility = "Visible";
     worksheet.name = kept.get(name) ?? name;
   }
@@ -83,25 +83,31 @@ type Touched = {
   readonly position: number;
   /** Names that came along when the sheet was copied. */
   readonly scopedNames: readonly string[];
+  /** New pictures that came along with them. */
+  readonly unseen: readonly Excel.Shape[];
 };
 
-type OldSheets = {
-  /** Those that are not what we wrote: a person typed or commented there. */
+type Sheets = {
+  /** Old sheets that are not what we wrote: a person typed or commented there. */
   readonly touched: readonly Touched[];
-  /** Pictures of ours on the sheets that were replaced. */
-  readonly stalePictures: readonly Excel.Shape[];
+  /** The sheets that were written, as they stand now. */
+  readonly standing: readonly StandingFloats[];
 };
 
-async function lookAtOld(
+async function lookAtSheets(
   context: Excel.RequestContext,
   journal: Journal,
   overview: Overview,
-): Promise<OldSheets> {
+  withCharts: boolean,
+): Promise<Sheets> {
   const { worksheets } = context.workbook;
-  const asked = journal.sheets.flatMap((sheet) => {
-    const id = sheet.old === null ? undefined : overview.ids.get(sheet.old);
+  const standing = journal.sheets.flatMap((sheet): StandingFloats[] => {
     const live = currentSheet(sheet, overview);
-    if (sheet.old === null || id === undefined || live === null) return [];
+    return live === null ? [] : [loadFloating(sheet, worksheets.getItem(live.id), withCharts)];
+  });
+  const asked = standing.flatMap(({ sheet, worksheet: live }) => {
+    const id = sheet.old === null ? undefined : overview.ids.get(sheet.old);
+    if (sheet.old === null || id === undefined) return [];
     const worksheet = worksheets.getItem(id);
     return [
       {
@@ -109,26 +115,22 @@ async function lookAtOld(
         old: sheet.old,
         worksheet,
         used: loadArea(worksheet.getUsedRange(true)),
-        live: worksheets.getItem(live.id).load("position"),
-        shapes: worksheets.getItem(live.id).shapes.load("items/name"),
+        live: live.load("position"),
+        shapes: sheet.pictures.length === 0 ? null : worksheet.shapes.load("items/name"),
         names: worksheet.names.load("items/name"),
         comments: hasExcelApi("1.10") ? worksheet.comments.getCount() : null,
         notes: hasExcelApi("1.18") ? worksheet.notes.load("items/content") : null,
       },
     ];
   });
-  if (asked.length === 0) return { touched: [], stalePictures: [] };
-  await context.sync();
+  if (asked.length > 0 || standing.some(({ isAsked }) => isAsked)) await context.sync();
   const bands = await loadBands(
     context,
     asked.map(({ used, worksheet }) => ({ ...areaOf(used), sheet: worksheet })),
     loadTyped,
   );
-  const stalePictures = asked.flatMap(({ shapes }) =>
-    shapes.items.filter(({ name }) => name.startsWith(pictureName)),
-  );
   const touched = asked.flatMap(
-    ({ sheet, old, live, names, comments, notes }, index): Touched[] => {
+    ({ sheet, old, live, shapes, names, comments, notes }, index): Touched[] => {
       const { writtenBefore, carried } = sheet;
       const isAsWritten = isSheetAsWritten(bands[index] ?? [], writtenBefore, carried);
       const others =
@@ -140,8 +142,10 @@ async function lookAtOld(
       const scopedNames = names.items
         .map(({ name }) => name)
         .filter((name) => isStampName(name) || name === copyMark);
-      return [{ name: sheet.name, old, position: live.position, scopedNames }];
+      const added = new Set(sheet.pictures.map(({ name }) => name));
+      const unseen = (shapes?.items ?? []).filter(({ name }) => added.has(name));
+      return [{ name: sheet.name, old, position: live.position, scopedNames, unseen }];
     },
   );
-  return { touched, stalePictures };
+  return { touched, standing };
 }

@@ -7,7 +7,9 @@
  * `done`: the new sheets stand; the copies are yet to be kept or deleted.
  */
 import type { CarriedCell, SheetMark } from "../../workbook/drawing";
+import type { ChartPlan } from "./charts";
 import type { Dress } from "./dress";
+import type { PlacedPicture } from "./pictures";
 import type { StandingTable } from "./tables";
 
 export type JournalSheet = {
@@ -35,6 +37,9 @@ export type JournalSheet = {
   /** The texts of the notes that we write on it; any other note is a person's. */
   readonly notes: readonly string[];
   readonly dress: Dress;
+  /** Those that are on it already, unseen; none until they are added. */
+  readonly pictures: readonly PlacedPicture[];
+  readonly charts: readonly ChartPlan[];
 };
 
 export type Journal = {

@@ -8,6 +8,7 @@ import { planWriting } from "../../workbook/plan";
 import type { CellStyle, SheetSnapshot } from "../../workbook/snapshot";
 import { freeTableName } from "../../workbook/tableNames";
 import type { WorkbookFault } from "../../workbook/workbook";
+import { chartPlans } from "./charts";
 import { dressOf } from "./dress";
 import { asideName, type JournalSheet } from "./journal";
 import { freeStampNames, type Overview, type StandingSheet } from "./overview";
@@ -101,6 +102,8 @@ export function planSheets(
         tablesBefore: [],
         notes: notesOf(drawing),
         dress: dressOf(drawing),
+        pictures: [],
+        charts: chartPlans(drawn),
       },
     };
   });

@@ -2,6 +2,7 @@
 import { keptSheetName } from "../../workbook/sheetNames";
 import { isStampName } from "../../workbook/sheetStamp";
 import { withOtherNames } from "../../workbook/formulaNames";
+import { currentSheet } from "./finishing";
 import { copyMark, journalPart, journalXml, type Journal, type JournalSheet } from "./journal";
 import { outbox, settingBytes } from "./outbox";
 import { readOverview, type Overview } from "./overview";
@@ -26,7 +27,10 @@ export async function undo(
   await clearAway(context, journal, await readOverview(context));
 }
 
-/** Deletes the sheets aside, and what copying sheets left: marks, and a copy that got no other name. */
+/**
+ * Deletes the sheets aside, the pictures that nobody has seen, and what copying sheets left: marks,
+ * and a copy that got no other name.
+ */
 async function clearAway(
   { workbook }: Excel.RequestContext,
   journal: Journal,
@@ -37,7 +41,17 @@ async function clearAway(
     sheet,
     names: worksheets.getItem(sheet.id).names.load("items/name,items/formula"),
   }));
+  const pictured = journal.sheets.flatMap((sheet) => {
+    const standing = sheet.was === "replaced" ? currentSheet(sheet, overview) : null;
+    // On a protected sheet they stay, unseen, until the next writing.
+    if (standing === null || standing.isProtected || sheet.pictures.length === 0) return [];
+    const shapes = worksheets.getItem(standing.id).shapes.load("items/name");
+    return [{ shapes, names: new Set(sheet.pictures.map(({ name }) => name)) }];
+  });
   await workbook.context.sync();
+  for (const { shapes, names } of pictured) {
+    for (const shape of shapes.items) if (names.has(shape.name)) shape.delete();
+  }
   for (const { sheet, names } of scoped) {
     const isMarked = names.items.some(
       ({ name, formula }) => name === copyMark && formula === `="${journal.writer}"`,

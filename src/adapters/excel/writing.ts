@@ -6,40 +6,72 @@ import { cancelled } from "../../workbook/faults";
 import type { WorkbookFault, WriteOptions, WrittenSheet } from "../../workbook/workbook";
 import { buildSheets, type Prepared } from "./building";
 import { listsDrawing, listsMark, listsOn, longLists, withLists, type ListPlaces } from "./choices";
-import { halfWritten, otherIsWriting, tidyingLeft } from "./excelFaults";
-import { finish, type Kept } from "./finishing";
+import { halfWritten, tidyingLeft } from "./excelFaults";
 import { inExcel } from "./inExcel";
-import { silence, type Journal } from "./journal";
-import { readOverview, type Overview } from "./overview";
+import type { Journal } from "./journal";
+import type { Overview } from "./overview";
 import { planSheets, type WritePlan } from "./planning";
+import { paintPictures, type Images } from "./painting";
+import { paintOnCanvas } from "./paintPicture";
+import { addPictures } from "./pictures";
 import { readBlock } from "./reading";
+import { finished, settle, settledOverview, type Session } from "./settling";
 import { swapSheets } from "./swapping";
-import { undo } from "./undoing";
-
-/** Who writes, and what the adapter was given. */
-export type Session = {
-  readonly writer: string;
-  /** Milliseconds since 1970. */
-  readonly now: () => number;
-  /** How long a question may wait for a person who is editing a cell; milliseconds. */
-  readonly patience: number;
-};
 
 type Written = Result<readonly WrittenSheet[], WorkbookFault>;
 
 /**
  * Round trips, whatever the count of rows: one to look, two or more to prepare (one for each 2 MB
- * written and each 40,000 cells read back), one to swap, one or three to finish.
+ * written and each 40,000 cells read back), one to swap, one or three to finish. Pictures take one
+ * more to prepare for each 2 MB of them and where older ones may be, and one or two to finish.
+ *
+ * Where they cannot be painted, or Excel takes none, all is written with words in their place.
  */
 export async function writeDrawings(
   session: Session,
   wanted: readonly Drawing[],
   { onProgress = () => undefined, signal }: WriteOptions = {},
 ): Promise<Written> {
-  const drawings = wanted.map(withPictureWords);
   const isStopped = (): boolean => signal?.aborted === true;
   if (isStopped()) return err(cancelled);
   onProgress(0);
+  let done = 0;
+  const onPart = (from: number, to: number) => (part: number) => {
+    done = Math.max(done, from + (to - from) * part);
+    onProgress(done);
+  };
+  const images = await paintPictures(
+    wanted,
+    session.paint ?? paintOnCanvas,
+    onPart(0, 0.2),
+    isStopped,
+  );
+  const act = { session, onBuilt: onPart(done, 0.8), onSwapped: onPart(0.8, 1), isStopped };
+  if (images !== null) {
+    const written = await writeOnce(act, wanted, images);
+    if (written !== "without pictures") return written;
+  }
+  const written = await writeOnce(act, wanted.map(withPictureWords), new Map());
+  if (written === "without pictures") throw new RangeError("There were no pictures to refuse.");
+  return written.ok
+    ? ok(written.value.map((sheet, index) => saysWords(sheet, wanted[index])))
+    : written;
+}
+
+/** One try at writing. */
+type Act = {
+  readonly session: Session;
+  readonly onBuilt: (part: number) => void;
+  readonly onSwapped: (part: number) => void;
+  readonly isStopped: () => boolean;
+};
+
+async function writeOnce(
+  { session, onBuilt, onSwapped, isStopped }: Act,
+  drawings: readonly Drawing[],
+  images: Images,
+): Promise<Written | "without pictures"> {
+  if (isStopped()) return err(cancelled);
   const overview = await settledOverview(session);
   if (!overview.ok) return overview;
   const prepared = await preparation(session, drawings, overview.value);
@@ -52,23 +84,37 @@ export async function writeDrawings(
     phase: "building",
     sheets: plan.sheets.map((sheet) => sheet.journal),
   };
-
-  const onSheet = (count: number): void => {
-    onProgress((0.8 * count) / (plan.sheets.length + 1));
-  };
   const built = await inExcel((context) =>
-    buildSheets(context, plan, journal, places, onSheet, isStopped),
+    buildSheets(
+      context,
+      plan,
+      journal,
+      places,
+      (count) => onBuilt(count / (plan.sheets.length + 1)),
+      isStopped,
+    ),
   );
-  if (built.ok && built.value !== null) onProgress(0.8);
   if (!built.ok || built.value === null || isStopped()) {
     await settle();
     return built.ok ? err(cancelled) : built;
   }
-  const written = await swapAndFinish(session, journal, built.value, onProgress);
-  return written.ok
-    ? ok(written.value.map((sheet, index) => saysWords(sheet, wanted[index])))
-    : written;
+  let ready = built.value;
+  if (images.size > 0) {
+    const pictured = await inExcel((context) => addPictures(context, ready, images, journal));
+    if (!pictured.ok || isStopped()) {
+      const settled = await settle();
+      if (pictured.ok) return err(cancelled);
+      return settled === "undone" && isOfPictures(pictured.error) ? "without pictures" : pictured;
+    }
+    ready = pictured.value;
+  }
+  onBuilt(1);
+  return await swapAndFinish(session, journal, ready, onSwapped);
 }
+
+/** Whether it is worth trying again with words; not where Excel would refuse those as well. */
+const isOfPictures = ({ code }: WorkbookFault): boolean =>
+  code !== "workbook-closed" && code !== "cell-being-edited";
 
 /** With what became of the pictures of the drawing that it was. */
 const saysWords = (sheet: WrittenSheet, drawing: Drawing | undefined): WrittenSheet =>
@@ -78,75 +124,29 @@ async function swapAndFinish(
   session: Session,
   journal: Journal,
   prepared: readonly Prepared[],
-  onProgress: (done: number) => void,
+  onPart: (part: number) => void,
 ): Promise<Written> {
   const swapped = await inExcel((context) => swapSheets(context, prepared, journal, session.now()));
   const done = swapped.ok ? swapped.value : await settle();
   if (done === "unsettled") return err(halfWritten);
   if (done === "undone") return swapped.ok ? err(halfWritten) : swapped;
-  onProgress(0.9);
-  const kept = await finished(done);
-  if (!kept.ok) return err(tidyingLeft);
-  onProgress(1);
+  onPart(0.5);
+  const finishing = await finished(done);
+  if (!finishing.ok) return err(tidyingLeft);
+  const { kept, hasCharts } = finishing.value;
+  onPart(1);
   return ok(
     prepared
       .map(({ plan }) => plan.journal)
       .filter(({ mark }) => mark?.kind !== listsMark.kind)
-      .map(({ name, mark, was }) => ({ name, mark, was, keptAs: kept.value.get(name) ?? null })),
+      .map(({ name, mark, was, charts }): WrittenSheet => ({
+        name,
+        mark,
+        was,
+        keptAs: kept.get(name) ?? null,
+        ...(hasCharts || charts.length === 0 ? {} : { charts: "none" }),
+      })),
   );
-}
-
-/** Tries twice, and then without page set-up, which some hosts refuse for want of a printer. */
-async function finished(journal: Journal): Promise<Result<Kept, WorkbookFault>> {
-  const all = new Map<string, string>();
-  let outcome: Result<Kept, WorkbookFault> = ok(all);
-  for (const withPrint of [true, true, false]) {
-    outcome = await inExcel((context) => finish(context, journal, withPrint));
-    if (outcome.ok) return outcome;
-  }
-  return outcome;
-}
-
-/**
- * Brings the workbook to rest after a failure: what is half done is undone. A swap that came to its
- * end, though its answer was lost, is returned.
- */
-async function settle(): Promise<Journal | "undone" | "unsettled"> {
-  for (let tries = 0; tries < 2; tries++) {
-    const settled = await inExcel(async (context) => {
-      const { journal } = await readOverview(context);
-      if (journal?.phase === "done") return journal;
-      if (journal !== null) await undo(context, journal, false);
-      return "undone";
-    });
-    if (settled.ok) return settled.value;
-  }
-  return "unsettled";
-}
-
-/** What is there, after finishing or undoing what an earlier writing left. */
-async function settledOverview(session: Session): Promise<Result<Overview, WorkbookFault>> {
-  const seen = await inExcel(readOverview, session.patience);
-  if (!seen.ok || seen.value.journal === null) return seen;
-  const recovered = await recover(session, seen.value.journal);
-  return recovered.ok ? await inExcel(readOverview, session.patience) : recovered;
-}
-
-/** Finishes or undoes what `journal` tells, unless someone else may still be at it. */
-export async function recover(
-  session: Session,
-  journal: Journal,
-): Promise<Result<null, WorkbookFault>> {
-  const isOthers = journal.writer !== session.writer;
-  if (isOthers && session.now() - journal.at < silence) return err(otherIsWriting);
-  if (journal.phase === "done") {
-    const kept = await finished(journal);
-    return kept.ok ? ok(null) : kept;
-  }
-  return await inExcel(async (context) => {
-    await undo(context, journal, true);
-    return null;
-  });
 }
 
 /** The plan, with a sheet of lists where drop-downs need one. */

@@ -4,6 +4,7 @@
  * it is known again and replaced; charts that a person put beside it stay.
  */
 import { cellText, columnName, sheetReference } from "../../core/base/cell";
+import { chartFill, chartFills, chartName, startsAtZero } from "../../workbook/chartLooks";
 import type { DrawnChart } from "../../workbook/drawing";
 import { numberFormatCodes } from "../../workbook/looks";
 import type { SheetSnapshot } from "../../workbook/snapshot";
@@ -19,9 +20,6 @@ import {
   xmlStart,
 } from "./relationships";
 import { append, escapeXml, parseXml, splice, type XmlElement } from "./xml";
-
-/** What the names of our charts start with. */
-const chartName = "Cribsheet chart ";
 
 const chartNamespace = "http://schemas.openxmlformats.org/drawingml/2006/chart";
 const relationNamespace = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
@@ -98,17 +96,6 @@ function anchorXml(
   ].join("");
 }
 
-/** Dark and light, so that they differ without their colours too. */
-const fills = ["2B4F4F", "D5E0DE"] as const;
-
-/** Bars start at zero; where one goes below it the spreadsheet finds the ends of the axis itself. */
-const leastOf = ({ firstRow, lastRow, valueColumns }: DrawnChart, rows: SheetSnapshot["rows"]) =>
-  rows
-    .slice(firstRow, lastRow + 1)
-    .some((cells) => valueColumns.some((column) => Number(cells[column]?.value ?? 0) < 0))
-    ? ""
-    : `<c:min val="0"/>`;
-
 function chartXml(chart: DrawnChart, { name, rows }: SheetSnapshot): string {
   const { firstRow, lastRow, nameColumn, valueColumns, headingRow, title, format } = chart;
   const code = escapeXml(numberFormatCodes[format]);
@@ -126,7 +113,7 @@ function chartXml(chart: DrawnChart, { name, rows }: SheetSnapshot): string {
     [
       `<c:ser><c:idx val="${index}"/><c:order val="${index}"/>`,
       `<c:tx><c:strRef><c:f>${escapeXml(`${sheetReference(name)}!${at(headingRow, column)}`)}</c:f><c:strCache><c:ptCount val="1"/><c:pt idx="0"><c:v>${shown(headingRow, column)}</c:v></c:pt></c:strCache></c:strRef></c:tx>`,
-      `<c:spPr><a:solidFill><a:srgbClr val="${fills[index % fills.length] ?? ""}"/></a:solidFill><a:ln w="6350"><a:solidFill><a:srgbClr val="${fills[0]}"/></a:solidFill></a:ln></c:spPr>`,
+      `<c:spPr><a:solidFill><a:srgbClr val="${chartFill(index)}"/></a:solidFill><a:ln w="6350"><a:solidFill><a:srgbClr val="${chartFills[0]}"/></a:solidFill></a:ln></c:spPr>`,
       `<c:invertIfNegative val="0"/>`,
       `<c:cat><c:strRef><c:f>${down(nameColumn)}</c:f><c:strCache>${count}${points(nameColumn)}</c:strCache></c:strRef></c:cat>`,
       `<c:val><c:numRef><c:f>${down(column)}</c:f><c:numCache><c:formatCode>${code}</c:formatCode>${count}${points(column)}</c:numCache></c:numRef></c:val></c:ser>`,
@@ -139,7 +126,7 @@ function chartXml(chart: DrawnChart, { name, rows }: SheetSnapshot): string {
     `<c:barChart><c:barDir val="bar"/><c:grouping val="clustered"/><c:varyColors val="0"/>${series.join("")}<c:gapWidth val="60"/><c:axId val="1"/><c:axId val="2"/></c:barChart>`,
     // The first name stands on top, as it does on the sheet.
     `<c:catAx><c:axId val="1"/><c:scaling><c:orientation val="maxMin"/></c:scaling><c:delete val="0"/><c:axPos val="l"/><c:numFmt formatCode="General" sourceLinked="0"/><c:majorTickMark val="none"/><c:minorTickMark val="none"/><c:tickLblPos val="low"/><c:crossAx val="2"/><c:crosses val="autoZero"/></c:catAx>`,
-    `<c:valAx><c:axId val="2"/><c:scaling><c:orientation val="minMax"/>${leastOf(chart, rows)}</c:scaling><c:delete val="0"/><c:axPos val="b"/><c:majorGridlines/><c:numFmt formatCode="${code}" sourceLinked="0"/><c:majorTickMark val="out"/><c:minorTickMark val="none"/><c:tickLblPos val="nextTo"/><c:crossAx val="1"/><c:crosses val="max"/></c:valAx>`,
+    `<c:valAx><c:axId val="2"/><c:scaling><c:orientation val="minMax"/>${startsAtZero(chart, rows) ? `<c:min val="0"/>` : ""}</c:scaling><c:delete val="0"/><c:axPos val="b"/><c:majorGridlines/><c:numFmt formatCode="${code}" sourceLinked="0"/><c:majorTickMark val="out"/><c:minorTickMark val="none"/><c:tickLblPos val="nextTo"/><c:crossAx val="1"/><c:crosses val="max"/></c:valAx>`,
     `</c:plotArea><c:legend><c:legendPos val="b"/><c:overlay val="0"/></c:legend><c:plotVisOnly val="1"/><c:dispBlanksAs val="gap"/></c:chart></c:chartSpace>`,
   ].join("");
 }

@@ -16,6 +16,7 @@ import {
 } from "../../core/base/picture";
 import { textWidth } from "../../core/base/textWidth";
 import type { DrawnPicture } from "../../workbook/drawing";
+import { pictureInks } from "../../workbook/pictureInks";
 import { pictureName } from "../../workbook/pictureWords";
 import { encode, neededText } from "./parts";
 import {
@@ -103,9 +104,7 @@ function anchorXml(picture: DrawnPicture, number: number, firstId: number): stri
   ].join("");
 }
 
-const ink = "1F2328";
-const tint = "E4ECE8";
-const wire = "B9C2BE";
+const { ink, tint, wire } = pictureInks;
 
 function markXml(mark: Mark, id: number): string {
   switch (mark.kind) {

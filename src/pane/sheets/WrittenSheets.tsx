@@ -38,9 +38,11 @@ export function WrittenSheets({
           You had typed into “{name}”. That sheet is kept as it was: <SheetLink name={keptAs} />
         </Notice>
       ))}
-      {pictureWords.map(({ pictures, words }) =>
-        sheets.some((sheet) => sheet.pictures === pictures) ? (
-          <Notice key={pictures} level="note" quiet>
+      {notDrawn.map(({ words, ...what }) =>
+        sheets.some(({ pictures, charts }) =>
+          "pictures" in what ? pictures === what.pictures : charts === what.charts,
+        ) ? (
+          <Notice key={words} level="note" quiet>
             {words}
           </Notice>
         ) : null,
@@ -60,8 +62,8 @@ export function WrittenSheets({
   );
 }
 
-/** What is said where a host did not draw the pictures. */
-const pictureWords = [
+/** What is said where a host did not draw the pictures or make the charts. */
+const notDrawn = [
   {
     pictures: "kept",
     words:
@@ -71,6 +73,16 @@ const pictureWords = [
     pictures: "words",
     words:
       "The spreadsheet did not draw the pictures. Their words stand in their place; the pictures are under Jobs.",
+  },
+  {
+    charts: "kept",
+    words:
+      "The spreadsheet on this page does not draw the chart. It is in the .xlsx that you save, and under Margins.",
+  },
+  {
+    charts: "none",
+    words:
+      "The spreadsheet made no chart. Its numbers stand on the sheet; the bars are under Margins.",
   },
 ] as const;
 

@@ -1,6 +1,6 @@
 /** The contract's rig on the real Excel object model over a fake workbook. */
 import { openExcelWorkbook } from "../../../src/adapters/excel/excelWorkbook";
-import type { Session } from "../../../src/adapters/excel/writing";
+import type { Session } from "../../../src/adapters/excel/settling";
 import { findSheet, type FakeBook } from "../../fakehost/book";
 import { excelApiUpTo, type OfficeModel } from "../../fakehost/excelModel";
 import { fakeHost, type FakeHost } from "../../fakehost/fakeHost";

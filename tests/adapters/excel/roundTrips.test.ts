@@ -4,6 +4,7 @@ import type { Drawing } from "../../../src/workbook/drawing";
 import { payloadLimit } from "../../fakehost/fakeHost";
 import { drawing } from "../../workbook/drawings";
 import { excelRig, type ExcelRig } from "./excelRig";
+import { packing, picture } from "./floatingDrawings";
 
 const mark = (subject: string) => ({ kind: "hardware", subject });
 
@@ -80,6 +81,18 @@ describe("round trips", () => {
     await rig.workbook.write(sheets);
     expect(counted(rig)).toBe(7);
   });
+
+  test("two hundred pictures of 40 KB each are written in 12 and replaced in 14", async () => {
+    const pictures = Array.from({ length: 200 }, (_, row) => ({ ...picture, row, marks: [] }));
+    const paint = () => Promise.resolve("A".repeat(40_000));
+    const rig = await excelRig({ sheets: [{ name: "Schedule" }] }, "1.15", { paint });
+    rig.host.failWith({});
+    const outcome = await rig.workbook.write([packing("Packing", pictures)]);
+    expect(outcome.ok && outcome.value[0]?.pictures).toBeUndefined();
+    expect(counted(rig)).toBe(12);
+    await rig.workbook.write([packing("Packing", pictures)]);
+    expect(counted(rig)).toBe(14);
+  }, 60_000);
 
   test("looking around takes one each", async () => {
     const rig = await rigWith(tall(3));
