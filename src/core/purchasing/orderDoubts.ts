@@ -2,6 +2,8 @@
 import { dateText } from "../base/date";
 import { makeFinding, type Finding } from "../base/finding";
 import { sizeOfBar } from "./bars";
+import type { CutPlan } from "./cutting/cutProblem";
+import { groupBy } from "./groupBy";
 import type { ItemCuts } from "./orderCuts";
 import { orderFindings } from "./orderFindings";
 import type { OrderInput } from "./orderInput";
@@ -27,29 +29,52 @@ export const orderDoubts = (parts: OrderParts, show: ShowSize): readonly Finding
   ...withoutDate(parts),
 ];
 
-const unsold = ({ wanted }: OrderParts, show: ShowSize): readonly Finding[] =>
-  wanted.flatMap(({ sized, buy, offers }) =>
-    buy === 0 || offers.length > 0
-      ? []
-      : [
-          makeFinding(orderFindings, "nobody-sells", {
-            found: sizedName(sized, show),
-            values: { pieces: buy },
-          }),
-        ],
-  );
-
-const unplaced = ({ cuts }: OrderParts, show: ShowSize): readonly Finding[] =>
-  cuts.flatMap(({ plan }) =>
-    plan.unplaced.map(({ job, mark, length, count }) =>
-      makeFinding(orderFindings, "no-bar-long-enough", {
-        found: sizedName({ item: plan.item, size: sizeOfBar(length) }, show),
-        values: { pieces: count, job, mark },
-        job,
-        mark,
-      }),
+/** One finding for all that nobody offers, cut lengths without any bar too. */
+function unsold({ wanted, cuts }: OrderParts, show: ShowSize): readonly Finding[] {
+  const names = [
+    ...wanted.flatMap(({ sized, buy, offers }) =>
+      buy === 0 || offers.length > 0 ? [] : [`${buy} of ${sizedName(sized, show)}`],
     ),
+    ...cuts.filter(hasNoBars).flatMap(({ plan }) => notCut(plan, show)),
+  ];
+  return names.length === 0 ? [] : [gathered("nobody-sells", names)];
+}
+
+/** One finding for all lengths that the bars are too short for, or too few. */
+function unplaced({ cuts }: OrderParts, show: ShowSize): readonly Finding[] {
+  const left = cuts
+    .filter((each) => !hasNoBars(each))
+    .flatMap(({ plan }) => plan.unplaced.map((piece) => ({ plan, piece })));
+  const [first] = left;
+  if (first === undefined) return [];
+  const names = left.map(
+    ({ plan, piece: { length, count, job, mark } }) =>
+      `${count} of ${sizedName({ item: plan.item, size: sizeOfBar(length) }, show)} for ${mark} of ${job}`,
   );
+  const { job, mark } = first.piece;
+  const isOneJob = left.every(({ piece }) => piece.job === job);
+  const isOneMark = isOneJob && left.every(({ piece }) => piece.mark === mark);
+  return [
+    {
+      ...gathered("no-bar-long-enough", names),
+      ...(isOneJob ? { job } : {}),
+      ...(isOneMark ? { mark } : {}),
+    },
+  ];
+}
+
+const gathered = (code: keyof typeof orderFindings, names: readonly string[]): Finding =>
+  makeFinding(orderFindings, code, { found: names.join("; "), values: { count: names.length } });
+
+const hasNoBars = ({ problem }: ItemCuts): boolean =>
+  problem.stock.length === 0 && problem.onHand.length === 0;
+
+/** By length, whatever mark it is for. */
+const notCut = (plan: CutPlan, show: ShowSize): readonly string[] =>
+  [...groupBy(plan.unplaced, ({ length }) => length)].map(([length, all]) => {
+    const count = all.reduce((sum, each) => sum + each.count, 0);
+    return `${count} of ${sizedName({ item: plan.item, size: sizeOfBar(length) }, show)}`;
+  });
 
 const late = ({ lines }: OrderParts, show: ShowSize): readonly Finding[] =>
   lines.flatMap((line) =>

@@ -4,13 +4,13 @@ import type { FindingTable } from "../base/finding";
 export const orderFindings = {
   "nobody-sells": {
     level: "stop",
-    says: "Nobody offers {found}: {pieces} are needed and not ordered.",
-    todo: "Add an offer, or take it off the order by hand.",
+    says: "Nobody offers what is needed here, and it is not ordered ({count}): {found}.",
+    todo: "Add offers, or take it off the order by hand.",
   },
   "no-bar-long-enough": {
     level: "stop",
-    says: "{pieces} of {found} for {mark} of {job} fit no bar that is offered or on hand, and are not ordered.",
-    todo: "Offer a longer stock length, or check the cut length.",
+    says: "These fit no bar that is offered or on hand, and are not ordered ({count}): {found}.",
+    todo: "Offer a longer stock length, or check the cut lengths.",
   },
   "order-late": {
     level: "warn",

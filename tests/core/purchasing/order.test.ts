@@ -208,8 +208,43 @@ describe("what is not on the order", () => {
     expect(plan.findings[0]).toMatchObject({
       code: "nobody-sells",
       level: "stop",
-      found: "FA 1/4",
+      found: "4 of FA 1/4",
     });
+  });
+
+  test("is one finding for all that nobody sells, with every name", () => {
+    const demands: readonly DemandWords[] = [
+      ["Mill", "101", "FA 1/4", 4],
+      ["Mill", "101", "HN 1/4", 20],
+      ["Mill", "101", "TRACK", 1, 96],
+      ["Depot", "7", "TRACK", 2, 96],
+      ["Depot", "7", "TRACK", 1, 120],
+    ];
+    const plan = orderOf(inputOf({ demands, offers: [] }));
+    expect(plan.findings.filter(({ level }) => level === "stop")).toMatchObject([
+      {
+        code: "nobody-sells",
+        message: expect.stringContaining("not ordered (4)"),
+        found: "4 of FA 1/4; 20 of HN 1/4; 1 of TRACK 120; 3 of TRACK 96",
+      },
+    ]);
+  });
+
+  test("is one finding for all that no bar is long enough for", () => {
+    const demands: readonly DemandWords[] = [
+      ["Mill", "101", "TRACK", 1, 250],
+      ["Mill", "102", "TRACK", 2, 260],
+      ["Mill", "102", "TRACK", 1, 96],
+    ];
+    const stops = orderOf(inputOf({ demands, offers: [bars] })).findings.filter(
+      ({ level }) => level === "stop",
+    );
+    expect(stops).toMatchObject([{ job: "Mill", message: expect.stringContaining("(2)") }]);
+    expect(stops[0]?.found.split("; ").sort()).toEqual([
+      "1 of TRACK 250 for 101 of Mill",
+      "2 of TRACK 260 for 102 of Mill",
+    ]);
+    expect(stops[0]).not.toHaveProperty("mark");
   });
 
   test("is a stop with job and mark where no bar is long enough", () => {
@@ -227,7 +262,7 @@ describe("what is not on the order", () => {
       code: "no-bar-long-enough",
       job: "Mill",
       mark: "101",
-      found: "TRACK 250",
+      found: "1 of TRACK 250 for 101 of Mill",
     });
     expect(plan.total).toBe(5000);
   });
