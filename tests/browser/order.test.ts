@@ -163,7 +163,7 @@ test("200 lengths and 5,000 pieces are planned while the page answers, and stopp
   const stopped = Date.now() - began;
   await page.getByRole("button", { name: /^Work out the order.*again$/ }).waitFor();
   const whileStopped = await opened.longestTask();
-  await page.getByLabel("Longest search of the cuts of an item").selectOption("5");
+  await page.getByLabel("Longest search of the cuts").selectOption("5");
   const again = Date.now();
   await workOut(page);
   const worked = Date.now() - again;

@@ -16,14 +16,15 @@ import { orderNeeds } from "./orderNeeds";
 import { orderInTwo, type OrderInTwo } from "./orderInTwo";
 import type { OrderPlan } from "./orderPlan";
 import { orderInputOf, type OrderTask } from "./orderTask";
-import { itemKey } from "./sizedItem";
+import { compareText, itemKey } from "./sizedItem";
+import { timeAllowance } from "./timeAllowance";
 
 /** What is asked for; plain data. */
 export type OrderWork = {
   readonly task: OrderTask;
   /** How findings write sizes. */
   readonly lengths: LengthStyle;
-  /** The longest that the cuts of one item are searched. */
+  /** The longest that the cuts of all items together are searched. */
   readonly cutSeconds: number;
   /** Plans of before: `null` to search, else what is not among them is cut by first fit. */
   readonly given: readonly CutPlan[] | null;
@@ -33,10 +34,12 @@ export type OrderWork = {
 
 export type WorkedOrder = { readonly whole: OrderPlan; readonly inTwo: OrderInTwo | null };
 
-/** Where the search stands: at the first, second … of the items that are cut. */
+/** Where the search stands: at the first, second … of the items that are cut, the easy ones first. */
 export type OrderNews = {
   readonly at: number;
   readonly of: number;
+  /** Of the time allowed for all of them. */
+  readonly secondsLeft: number;
   /** The best plan so far, whole and checked. */
   readonly plan: CutPlan;
 };
@@ -57,16 +60,15 @@ export function* searchOrder(
 ): Generator<OrderStep, WorkedOrder> {
   const input = orderInputOf(task);
   const found = new Map((given ?? []).map((plan) => [itemKey(plan), plan]));
-  const within = (): (() => boolean) => {
-    const end = now() + cutSeconds * 1000;
-    return () => now() > end;
-  };
-  const problems = given === null ? cutProblemsOf(input) : [];
+  const allowance = timeAllowance(cutSeconds, now);
+  const problems = given === null ? easyFirst(cutProblemsOf(input)) : [];
   for (const [index, problem] of problems.entries()) {
     let last: (() => CutPlan) | null = null;
-    for (const progress of cutPlanSteps(problem, { solver, shouldStop: within() })) {
+    const shouldStop = allowance.searchPart(problems.length - index);
+    for (const progress of cutPlanSteps(problem, { solver, shouldStop })) {
       last = progress.plan;
-      yield { at: index + 1, of: problems.length, ...progress };
+      const secondsLeft = allowance.left();
+      yield { at: index + 1, of: problems.length, secondsLeft, ...progress };
     }
     if (last !== null) found.set(itemKey(problem), last());
   }
@@ -76,7 +78,7 @@ export function* searchOrder(
     // A plan for one job by itself is only compared with; first fit is always there at once.
     return cutPlan(problem, {
       solver: null,
-      shouldStop: given === null ? within() : () => true,
+      shouldStop: given === null ? allowance.isOver : () => true,
     });
   };
   const show = (size: Parameters<typeof writeSize>[0]): string => writeSize(size, lengths);
@@ -92,3 +94,15 @@ function cutProblemsOf(input: Parameters<typeof orderNeeds>[0]): readonly CutPro
     cutPlan(problem, { solver: null, shouldStop: () => true });
   return orderCuts(input, orderNeeds(input), firstFitOnly).map(({ problem }) => problem);
 }
+
+/** Few lengths first, then few pieces: such plans are mostly proven at once. */
+const easyFirst = (problems: readonly CutProblem[]): readonly CutProblem[] =>
+  problems.toSorted(
+    (a, b) =>
+      lengthsOf(a) - lengthsOf(b) || piecesOf(a) - piecesOf(b) || compareText(a.item, b.item),
+  );
+
+const lengthsOf = ({ pieces }: CutProblem): number =>
+  new Set(pieces.map(({ length }) => length)).size;
+const piecesOf = ({ pieces }: CutProblem): number =>
+  pieces.reduce((sum, { count }) => sum + count, 0);

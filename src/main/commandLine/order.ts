@@ -9,11 +9,21 @@ import { err, ok, type Result } from "../../core/base/result";
 import { cutPlan } from "../../core/purchasing/cutting/cutPlan";
 import type { Solver } from "../../core/purchasing/cutting/solver";
 import type { PlanCuts } from "../../core/purchasing/orderCuts";
+import type { OrderPlan } from "../../core/purchasing/orderPlan";
+import { searchOrder } from "../../core/purchasing/orderSearch";
+import { orderTask } from "../../core/purchasing/orderTask";
+import { timeAllowance } from "../../core/purchasing/timeAllowance";
 import { countFile, type CountedFile } from "../../app/countFile";
 import { orderDrawings } from "../../app/orderDrawings";
 import { keepDraft } from "../../app/keepOrder";
 import { orderInParts } from "../../app/orderInParts";
-import { orderJobs, type JobsOrder } from "../../app/orderJobs";
+import {
+  plannedOrder,
+  prepareOrder,
+  type JobsOrder,
+  type PreparedOrder,
+} from "../../app/orderJobs";
+import { lengthStyleOf } from "../../app/settings";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { answer, type Answer } from "./answer";
 import { runBookAct } from "./bookActs";
@@ -49,18 +59,21 @@ async function workOut(wanted: OrderArguments): Promise<Result<Answer, string>> 
     const messages = stops.filter(({ level }) => level === "stop").map(({ message }) => message);
     return err([...new Set(messages)].join("\n"));
   }
-  const planCuts = cutPlanner(await solverIfAny(wanted.seconds), wanted.seconds);
-  const whole = orderJobs(files, {
+  const prepared = prepareOrder(files, {
     jobs: wanted.jobs,
     kitBooksDecided: wanted.kitBook !== null,
     itemsDecided: wanted.items !== null,
     today: wanted.today,
-    planCuts,
   });
-  if (!whole.ok) return whole;
+  if (!prepared.ok) return prepared;
   const { part, nextOrderDay } = wanted;
-  const parts = part === null ? null : orderInParts(whole.value, nextOrderDay, planCuts);
-  const order = parts === null ? whole.value : part === "now" ? parts.now : parts.canWait;
+  const solver = await solverIfAny(wanted.seconds);
+  // The whole is always worked out: it says what can wait. Its parts are cut anew.
+  const seconds = part === null ? wanted.seconds : wanted.seconds / 2;
+  const whole = plannedOrder(prepared.value, wholeOrder(prepared.value, solver, seconds));
+  const planCuts = cutPlanner(solver, seconds, 2 * whole.plan.cutPlans.length);
+  const parts = part === null ? null : orderInParts(whole, nextOrderDay, planCuts);
+  const order = parts === null ? whole : part === "now" ? parts.now : parts.canWait;
   const split =
     parts === null || part === null ? null : { part, nextOrderDay, costsMore: parts.costsMore };
   const kept = await write(workbooks[0], order, wanted);
@@ -103,14 +116,31 @@ async function solverIfAny(seconds: number): Promise<Solver | null> {
 const nameOf = (path: string, paths: readonly string[]): string =>
   paths.filter((other) => basename(other) === basename(path)).length > 1 ? path : basename(path);
 
+function wholeOrder(
+  { input, settings }: PreparedOrder,
+  solver: Solver | null,
+  cutSeconds: number,
+): OrderPlan {
+  const lengths = lengthStyleOf(settings);
+  const work = { task: orderTask(input), lengths, cutSeconds, given: null, nextOrderDay: null };
+  const steps = searchOrder(work, { solver, now: () => performance.now() });
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value.whole;
+  }
+}
+
 /** What is really cut is worth the solver and the time; what each job would cut alone is not. */
-function cutPlanner(solver: Solver | null, seconds: number): PlanCuts {
+function cutPlanner(solver: Solver | null, seconds: number, searches: number): PlanCuts {
+  const allowance = timeAllowance(seconds, () => performance.now());
+  let waiting = searches;
   return (problem, purpose) => {
-    const end = performance.now() + seconds * 1000;
-    return cutPlan(problem, {
-      solver: purpose === "order" ? solver : null,
-      shouldStop: () => performance.now() > end,
-    });
+    if (purpose === "alone") {
+      return cutPlan(problem, { solver: null, shouldStop: allowance.isOver });
+    }
+    const shouldStop = allowance.searchPart(waiting);
+    waiting -= 1;
+    return cutPlan(problem, { solver, shouldStop });
   };
 }
 

@@ -14,7 +14,7 @@ export type OrderArguments = {
   readonly items: string | null;
   /** A date serial. */
   readonly today: number;
-  /** The longest that one cut plan may be searched for. */
+  /** The longest that the cut plans may be searched for, all together. */
   readonly seconds: number;
   readonly json: boolean;
   readonly out: string | null;
@@ -62,7 +62,7 @@ const usage = [
   "  --kit-book FILE|each where kit books differ: count all by that one, or each by its own",
   "  --items FILE|each    where items differ: that table for all, or each its own and a code is one item",
   "  --today YYYY-MM-DD   the day of the order (today)",
-  "  --seconds N          the longest search for one cut plan (20)",
+  "  --seconds N          the longest search for the cut plans, all together (20)",
   "  --now                only what must go out before the next order day",
   "  --can-wait           only what may still go out on the next order day",
   "  --next-order DAY     that day, YYYY-MM-DD (in a week)",

@@ -15,7 +15,7 @@ export function newsTeller(
     const isOther = last?.at !== step.at || last.step !== step.step || last.cost !== step.cost;
     const isNearer = last?.lowerBound !== step.lowerBound && now() - toldAt > pause;
     if (!isOther && !isNearer) return;
-    tell({ at: step.at, of: step.of, plan: step.plan() });
+    tell({ at: step.at, of: step.of, secondsLeft: step.secondsLeft, plan: step.plan() });
     last = step;
     toldAt = now();
   };

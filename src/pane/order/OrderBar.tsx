@@ -9,6 +9,7 @@ import { ProgressLine } from "../parts/ProgressLine";
 import { tokens } from "../parts/tokens";
 import { useFocusOnAppear } from "../parts/useFocusOnAppear";
 import { usePane } from "../state/paneContext";
+import { useCountdown } from "./useCountdown";
 import type { OrderHandle } from "./useOrder";
 
 const useStyles = makeStyles({
@@ -21,7 +22,7 @@ const useStyles = makeStyles({
   },
 });
 
-/** How long the cuts of one item may be searched, in seconds. */
+/** How long the cuts of the order may be searched, all items together, in seconds. */
 const allowed = [5, 20, 60, 300] as const;
 const allowedWords = ["5 seconds", "20 seconds", "1 minute", "5 minutes"] as const;
 
@@ -38,13 +39,13 @@ export function OrderBar({ handle, what, canBegin }: OrderBarProps) {
   const id = useId();
   const [seconds, setSeconds] = useState<number>(20);
   const { making, made, isStale, begin } = handle;
-  if (making.kind === "busy") return <Busy {...making} handle={handle} />;
+  if (making.kind === "busy") return <Busy {...making} {...{ handle, seconds }} />;
   const isFresh = made !== null && !isStale;
   return (
     <div className={styles.bar}>
       <div className={styles.row}>
         <label htmlFor={id} className={shared.small}>
-          Longest search of the cuts of an item
+          Longest search of the cuts
         </label>
         <Select
           id={id}
@@ -76,22 +77,24 @@ type BusyProps = {
   readonly news: OrderNews | null;
   readonly isEnding: boolean;
   readonly handle: OrderHandle;
+  /** The time allowed. */
+  readonly seconds: number;
 };
 
-function Busy({ news, isEnding, handle }: BusyProps) {
+function Busy({ news, isEnding, handle, seconds }: BusyProps) {
   const styles = useStyles();
   const shared = useSharedStyles();
   const { settings } = usePane().state;
-  const done = news === null ? 0 : (news.at - 1) / news.of;
+  const left = useCountdown(news?.secondsLeft ?? seconds);
   return (
     <div className={styles.bar}>
       <div role="status">
         {isEnding ? "Making the order of the best cuts so far…" : "Working out the order…"}
       </div>
-      <ProgressLine name="Working out the order" done={done} />
+      <ProgressLine name="Working out the order" done={1 - left / seconds} />
       {news === null ? null : (
         <div className={shared.small}>
-          Cutting {news.plan.item}, {news.at} of {news.of}:{" "}
+          Cutting {news.plan.item}, {news.at} of {news.of}, at most {Math.ceil(left)} s more:{" "}
           {cutPlanWords(news.plan, currencyIn(settings))}
         </div>
       )}

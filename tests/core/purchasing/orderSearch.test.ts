@@ -9,6 +9,7 @@ import {
   type OrderWork,
   type WorkedOrder,
 } from "../../../src/core/purchasing/orderSearch";
+import { timeAllowance } from "../../../src/core/purchasing/timeAllowance";
 import { orderTask } from "../../../src/core/purchasing/orderTask";
 import { offerOf } from "./offerOf";
 import { inputOf, planCuts, today, twoJobs, type DemandWords } from "./orderOf";
@@ -109,5 +110,72 @@ describe("an order worked out in steps", () => {
     expect(inTwo?.now.lines.map(({ item }) => item)).toContain("TRACK");
     expect(inTwo?.canWait.lines.map(({ item }) => item)).toContain("HN 1/4");
     expect(inTwo?.now.cutPlans).toEqual(whole.cutPlans.filter(({ item }) => item === "TRACK"));
+  });
+});
+
+describe("the time allowed", () => {
+  const items = ["A", "B", "C", "D", "E", "F"];
+  /** Each three fill a bar, which first fit hardly finds. */
+  const hard = items.flatMap((item, at): readonly DemandWords[] =>
+    Array.from({ length: 20 }, (_, triplet) => {
+      const first = 91 + ((triplet * 37 + at * 11) % 29);
+      const second = 61 + ((triplet * 23 + at * 5) % 19);
+      return [first, second, 240 - first - second].map((length, part): DemandWords => [
+        "Mill",
+        `M-${triplet}-${part}`,
+        item,
+        1,
+        length,
+      ]);
+    }).flat(),
+  );
+  const task = orderTask(
+    inputOf({
+      demands: [...hard, ["Depot", "7", "ANGLE", 4, 100]],
+      offers: items.map((item) => offerOf({ item, size: [inches(240)], price: 5000 })),
+    }),
+  );
+
+  test("is for all items together, easy ones first, and each has a whole plan at the end", () => {
+    let time = 0;
+    const now = (): number => (time += 100);
+    const steps = searchOrder({ ...workOf([]), task, cutSeconds: 12 }, { solver: highs, now });
+    const told: { readonly item: string; readonly left: number }[] = [];
+    for (;;) {
+      const step = steps.next();
+      if (step.done === true) {
+        expect(step.value.whole.cutPlans).toHaveLength(7);
+        break;
+      }
+      told.push({ item: step.value.plan().item, left: step.value.secondsLeft });
+    }
+    expect(told[0]?.item).toBe("ANGLE");
+    const lefts = told.map(({ left }) => left);
+    expect(lefts).toEqual(lefts.toSorted((a, b) => b - a));
+    expect([...new Set(told.map(({ item }) => item))].sort()).toEqual([...items, "ANGLE"].sort());
+    // The clock goes on by a few looks at it after the time is up, and by no second search.
+    expect(time).toBeLessThan(16_000);
+  });
+
+  test("that one search leaves is shared by the later ones, and no more is given out", () => {
+    let time = 0;
+    const { searchPart, isOver, left } = timeAllowance(10, () => time);
+    const first = searchPart(3);
+    time = 3000;
+    expect(first()).toBe(false);
+    time = 3001;
+    expect(first()).toBe(true);
+    time = 1000;
+    const second = searchPart(2);
+    time = 5000;
+    expect(second()).toBe(false);
+    time = 5001;
+    expect([second(), left()]).toEqual([true, 4.999]);
+    const last = searchPart(1);
+    time = 9001;
+    expect([last(), isOver()]).toEqual([true, false]);
+    expect(searchPart(1)()).toBe(false);
+    time = 10_001;
+    expect([searchPart(0)(), isOver(), left()]).toEqual([false, true, 0]);
   });
 });

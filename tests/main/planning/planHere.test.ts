@@ -43,6 +43,7 @@ describe("news of a search", () => {
   const step = (parts: Partial<OrderStep>): OrderStep => ({
     at: 1,
     of: 2,
+    secondsLeft: 20,
     step: "values",
     cost: 500 as OrderStep["cost"],
     lowerBound: 100 as OrderStep["lowerBound"],
