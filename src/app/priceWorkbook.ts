@@ -114,8 +114,8 @@ export function* priceSteps(
     const share = 1 / estimate.jobs.length;
     yield share * index;
     const { job } = base;
-    const bought = (material: Material) => orderedMaterial(job, material, orders, currency.code);
-    const { material, charges, findings: said } = bought(base.material);
+    const bought = (material: Material) => orderedMaterial(job, material, orders, currency);
+    const { material, charges, chargesHow, findings: said } = bought(base.material);
     ordered.push(...said);
     const counted = yield* between(share * index, share * (index + 1), counts.countFor(base));
     doubts.push(...counted.findings);
@@ -136,6 +136,7 @@ export function* priceSteps(
             },
       ),
       orderCharges: charges,
+      orderChargesHow: chargesHow,
     };
     const price = priceJob(toPrice, rates, currency);
     doubts.push(...notPricedAlternates(price));

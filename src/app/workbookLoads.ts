@@ -1,5 +1,6 @@
 /** The hanging loads of a workbook's openings, against the capacities of its rates sheet. */
 import type { Finding } from "../core/base/finding";
+import type { JobEstimate } from "../core/estimate/jobEstimate";
 import { between, finish, type Steps } from "../core/base/steps";
 import { jobLoadsSteps, loadRules, type JobLoads } from "../core/pricing/openingLoads";
 import { rateReader } from "../core/pricing/rates";
@@ -14,22 +15,36 @@ export type WorkbookLoads = {
 
 /** In short steps. The stops of hanging loads are among the take-off's findings, and not here again. */
 export function* workbookLoadSteps(
+  takeOff: WorkbookTakeOff,
+  prices: Pick<WorkbookPrices, "rates">,
+  settings: Settings,
+): Steps<WorkbookLoads> {
+  const { jobs } = takeOff.estimate;
+  const findings: Finding[] = [];
+  const loads: JobLoads[] = [];
+  for (const [index, job] of jobs.entries()) {
+    const steps = loadStepsOf(job, takeOff, prices, settings);
+    const made = yield* between(index / jobs.length, (index + 1) / jobs.length, steps);
+    loads.push(made.loads);
+    findings.push(...made.findings);
+  }
+  return { jobs: loads, findings };
+}
+
+/** Those of one job of the take-off. */
+export function* loadStepsOf(
+  { job, takeOff, loads: checked }: JobEstimate,
   { estimate }: WorkbookTakeOff,
   { rates }: Pick<WorkbookPrices, "rates">,
   settings: Settings,
-): Steps<WorkbookLoads> {
-  const findings: Finding[] = [];
-  const jobs: JobLoads[] = [];
-  for (const [index, { job, takeOff, loads: checked }] of estimate.jobs.entries()) {
-    const read = rateReader(rates, job, currencyIn(settings));
-    const rules = loadRules(read);
-    const share = 1 / estimate.jobs.length;
-    const steps = jobLoadsSteps(takeOff, estimate.items, rules);
-    const loads = checked ?? (yield* between(share * index, share * (index + 1), steps));
-    jobs.push(loads);
-    findings.push(...read.findings, ...loads.findings.filter(({ level }) => level !== "stop"));
-  }
-  return { jobs, findings };
+): Steps<{ readonly loads: JobLoads; readonly findings: readonly Finding[] }> {
+  const read = rateReader(rates, job, currencyIn(settings));
+  const rules = loadRules(read);
+  const loads = checked ?? (yield* jobLoadsSteps(takeOff, estimate.items, rules));
+  return {
+    loads,
+    findings: [...read.findings, ...loads.findings.filter(({ level }) => level !== "stop")],
+  };
 }
 
 /** The same at once. */

@@ -4,6 +4,7 @@
  * capacity can be typed over on the sheet; the verdict follows.
  */
 import { loadCaution, loadKinds, type LoadCheck, type LoadKind } from "../core/pricing/loadCheck";
+import { worstOf } from "../core/pricing/worstLoads";
 import { figureText } from "../core/pricing/figureText";
 import type { JobLoads, OpeningLoads } from "../core/pricing/openingLoads";
 import type { Drawing, DrawnCell, DrawnRow, Look, NumberFormat } from "../workbook/drawing";
@@ -77,27 +78,6 @@ export function hangingLoadsSheet(jobs: readonly JobLoads[]): Drawing {
     }),
   };
 }
-
-/**
- * Of the checks of one kind the one that decides: the furthest over its capacity, else one whose load
- * is not known, else the nearest to its capacity, or the largest.
- */
-function worstOf(checks: readonly LoadCheck[], kind: LoadKind): LoadCheck | null {
-  const weight = ({ load, capacity, verdict }: LoadCheck): number => {
-    if (load === null) return 1;
-    const share = capacity === null ? load / mostLoad : capacity === 0 ? mostLoad : load / capacity;
-    return verdict === "over" ? 1 + share : Math.min(1, share) / 2;
-  };
-  return checks
-    .filter((check) => check.kind === kind)
-    .reduce<LoadCheck | null>(
-      (worst, check) => (worst === null || weight(check) > weight(worst) ? check : worst),
-      null,
-    );
-}
-
-/** Beyond any load: orders loads that have no capacity to be a share of. */
-const mostLoad = 1e9;
 
 function openingRow(one: OpeningLoads, place: number): DrawnRow {
   const { opening, leaves, leafWeight, loads, checked } = one;

@@ -4,6 +4,9 @@ import { priceWorkbook, type WorkbookPrices } from "../../src/app/priceWorkbook"
 import { readSettings, writeSettings } from "../../src/app/settings";
 import { takeOffWorkbook } from "../../src/app/takeOffWorkbook";
 import { sendKept } from "../../src/app/keepOrder";
+import { cents } from "../../src/core/base/units";
+import { usDollar } from "../../src/core/money/currency";
+import { orderedMaterial } from "../../src/core/pricing/orderedMaterial";
 import { act, book, day, keep, need, office, valueOf } from "./orderDesk";
 
 async function prices(workbook: MemoryWorkbook): Promise<WorkbookPrices> {
@@ -76,4 +79,32 @@ test("an order in another currency is not used, and is named", async () => {
   const priced = await prices(workbook);
   expect(codes(priced)).toContain("order-in-other-currency");
   expect(codes(priced)).not.toContain("material-by-orders");
+});
+
+test("what suppliers added says of which order it is, and what share of it", async () => {
+  const workbook = office(3);
+  valueOf(await sendKept(workbook, await keep(workbook), act));
+  const [order] = (await book(workbook)).books.orders;
+  const takeOff = valueOf(await takeOffWorkbook(workbook, await readSettings(workbook)));
+  const [job] = takeOff.estimate.jobs;
+  if (order === undefined || job === undefined) throw new Error("no order");
+  const charge = (supplier: string, own: number, stock: number) => ({
+    supplier,
+    madeUp: cents(0),
+    freight: cents(own + stock),
+    shares: [
+      { job: "Dock", cost: cents(own) },
+      { job: null, cost: cents(stock) },
+    ],
+  });
+  const charged = {
+    ...order,
+    charges: [charge("North supply", 1250, 2750), charge("South supply", 900, 0)],
+  };
+  const { charges, chargesHow } = orderedMaterial("Dock", job.material, [charged], usDollar);
+  expect(charges).toBe(2150);
+  expect(chargesHow).toBe(
+    `order ${order.number}, North supply: $12.50 of $40.00, by its share of the goods; ` +
+      `order ${order.number}, South supply: all of $9.00`,
+  );
 });

@@ -10,7 +10,8 @@ import type { RollUpInput } from "../../src/core/pricing/rollUpInput";
 import { inOrder } from "../../src/pane/margins/jobOrder";
 import { gapWords, pointsWords, shareWords } from "../../src/pane/margins/marginWords";
 import { readRange, shownRange, withRange } from "../../src/pane/margins/typedRanges";
-import { nothingTyped, readWhatIf } from "../../src/pane/margins/typedWhatIf";
+import { nothingTyped } from "../../src/app/keptWhatIfs";
+import { readWhatIf } from "../../src/pane/margins/typedWhatIf";
 
 describe("words of a margin", () => {
   test.each([

@@ -4,7 +4,7 @@ import { cleanup, fireEvent, waitFor, within } from "@testing-library/react";
 import axe from "axe-core";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
 import { demoWorkbook, scheduleRows, workbookOf } from "../app/typedWorkbook";
-import { openView, renderPane } from "./renderPane";
+import { openMargins } from "./openMargins";
 
 afterEach(cleanup);
 
@@ -13,19 +13,6 @@ const rules = { "color-contrast": { enabled: false }, region: { enabled: false }
 async function faults(): Promise<readonly string[]> {
   const { violations } = await axe.run(document.body, { rules });
   return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
-}
-
-async function openMargins(workbook: MemoryWorkbook) {
-  const { user } = await renderPane(workbook);
-  const panel = await openView(user, /Margins/);
-  await within(panel).findByRole("combobox", { name: "First comes" });
-  const openJob = async (name: RegExp): Promise<void> => {
-    await user.click(within(panel).getByRole("button", { name }));
-    await within(panel).findByRole("heading", { name });
-  };
-  const openPart = (name: string): Promise<void> =>
-    user.click(within(panel).getByRole("button", { name }));
-  return { user, panel, openJob, openPart };
 }
 
 /** The value of a figure of the job that is open. */
@@ -160,7 +147,7 @@ describe("one job", () => {
     expect(rowOf(panel, "Margin")[2]).toBe("24.0 %");
     expect(within(panel).getByText("Discount that still keeps it")).toBeTruthy();
     expect(await faults()).toEqual([]);
-    await user.click(within(panel).getByRole("button", { name: "Back to the estimate" }));
+    await user.click(within(panel).getByRole("button", { name: "Start over" }));
     expect(within(panel).getByText("Missing to the target")).toBeTruthy();
   });
 

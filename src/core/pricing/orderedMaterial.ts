@@ -4,7 +4,9 @@
  */
 import { makeFinding, type Finding, type FindingTable } from "../base/finding";
 import { cents, type Cents } from "../base/units";
+import type { Currency } from "../money/currency";
 import { shareByLargestRemainder } from "../money/share";
+import { moneyText } from "../money/writeMoney";
 import { groupBy } from "../purchasing/groupBy";
 import { inEffect } from "../purchasing/orderProgress";
 import type { OrderRecord } from "../purchasing/orderRecord";
@@ -30,6 +32,8 @@ export type OrderedMaterial = {
   readonly material: Material;
   /** The job's part of what suppliers added to their goods: freight, and least orders made up. */
   readonly charges: Cents;
+  /** Of which orders and suppliers they are, and what share; the empty text where there are none. */
+  readonly chargesHow: string;
   /** Numbers of the orders that costs were taken from. */
   readonly orders: readonly string[];
   readonly findings: readonly Finding[];
@@ -43,12 +47,12 @@ export function orderedMaterial(
   job: string,
   material: Material,
   orders: readonly OrderRecord[],
-  currency: string,
+  currency: Currency,
 ): OrderedMaterial {
   const isJobs = (each: { readonly job: string | null }): boolean =>
     each.job !== null && jobKey(each.job) === jobKey(job);
   const sent = orders.filter(({ state, jobs }) => state !== "draft" && jobs.some(isJobs));
-  const used = sent.filter((order) => order.currency === currency).map(inEffect);
+  const used = sent.filter((order) => order.currency === currency.code).map(inEffect);
   const shareIn = (shares: OrderRecord["packs"][number]["shares"]): number =>
     shares.filter(isJobs).reduce((sum, { cost }) => sum + cost, 0);
   const paid = new Map<string, number>();
@@ -69,7 +73,13 @@ export function orderedMaterial(
     if (cost === 0) continue;
     for (const [from, to] of atCost(lines, cents(cost), boughtOf)) repriced.set(from, to);
   }
-  const charges = used.flatMap((order) => order.charges).map(({ shares }) => shareIn(shares));
+  const charges = used.flatMap(({ number, charges: ofOrder }) =>
+    ofOrder.map(({ supplier, madeUp, freight, shares }) => ({
+      of: `order ${number}, ${supplier}`,
+      share: shareIn(shares),
+      whole: madeUp + freight,
+    })),
+  );
   const numbers = used.map(({ number }) => number);
   return {
     material:
@@ -79,7 +89,11 @@ export function orderedMaterial(
             material.lines.map((line) => repriced.get(line) ?? line),
             material.families.map(({ family }) => family),
           ),
-    charges: cents(charges.reduce((sum, charge) => sum + charge, 0)),
+    charges: cents(charges.reduce((sum, { share }) => sum + share, 0)),
+    chargesHow: charges
+      .filter(({ share }) => share !== 0)
+      .map(({ of, share, whole }) => `${of}: ${shareWords(cents(share), cents(whole), currency)}`)
+      .join("; "),
     orders: numbers,
     findings: [
       ...(numbers.length === 0
@@ -92,7 +106,7 @@ export function orderedMaterial(
             }),
           ]),
       ...sent
-        .filter((order) => order.currency !== currency)
+        .filter((order) => order.currency !== currency.code)
         .map((order) =>
           makeFinding(orderedMaterialFindings, "order-in-other-currency", {
             job,
@@ -103,6 +117,12 @@ export function orderedMaterial(
     ],
   };
 }
+
+/** Such as `all of $40.00`, or `$12.50 of $40.00, by its share of the goods`. */
+const shareWords = (share: Cents, whole: Cents, currency: Currency): string =>
+  share === whole
+    ? `all of ${moneyText(whole, currency)}`
+    : `${moneyText(share, currency)} of ${moneyText(whole, currency)}, by its share of the goods`;
 
 /**
  * The lines of one item with the cost of the orders shared over what they bought of each, by pieces

@@ -50,6 +50,8 @@ export type JobToPrice = {
   readonly uncounted: readonly string[];
   /** The job's part of what suppliers added to goods ordered for it; none where absent. */
   readonly orderCharges?: Cents;
+  /** Where those are from. */
+  readonly orderChargesHow?: string;
   /** Those of this job; none where absent. */
   readonly alternates?: readonly CountedAlternate[];
 };
@@ -87,7 +89,7 @@ export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Curren
       freight === null
         ? { name: "Freight", kind: "typed", amount: null }
         : freightCost("Freight", freight),
-      ...typedCost("Freight of orders", toPrice.orderCharges ?? null),
+      ...typedCost("Freight of orders", toPrice.orderCharges ?? null, toPrice.orderChargesHow),
     ],
     labour: hours.roles.map(({ role, hundredths }) => ({
       role,
@@ -280,8 +282,10 @@ function costWithoutSpares({
   return canExtend(units, unitCost) ? extend(units, unitCost) : cents(0);
 }
 
-const typedCost = (name: string, amount: Cents | null): readonly NamedCost[] =>
-  amount === null || amount === 0 ? [] : [{ name, kind: "typed", amount }];
+const typedCost = (name: string, amount: Cents | null, how?: string): readonly NamedCost[] =>
+  amount === null || amount === 0
+    ? []
+    : [{ name, kind: "typed", amount, ...(how === undefined ? {} : { how }) }];
 
 function percentOn<Group extends string>(
   read: RateReader,

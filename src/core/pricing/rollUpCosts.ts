@@ -121,8 +121,8 @@ function namedLines(group: DirectGroup, costs: readonly NamedCost[]): readonly C
   return costs.map((cost, index): Costed => {
     const shape = part(group, index, cost.name);
     if (cost.kind === "typed") {
-      const { amount } = cost;
-      const words = amount === null ? notPriced : "as typed";
+      const { amount, how = "as typed" } = cost;
+      const words = amount === null ? notPriced : how;
       return { line: typedLine({ ...shape, words }, amount ?? cents(0)), known: amount !== null };
     }
     if (cost.each === null) {

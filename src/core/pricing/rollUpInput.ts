@@ -29,7 +29,12 @@ export type Payer = (typeof payers)[number];
 
 /** A cost by its name. `null` is not known: it is listed as not priced, never taken as nothing. */
 export type NamedCost = { readonly name: string } & (
-  | { readonly kind: "typed"; readonly amount: Cents | null }
+  | {
+      readonly kind: "typed";
+      readonly amount: Cents | null;
+      /** Where it is from; as typed where absent. */
+      readonly how?: string;
+    }
   /** So many days, hundredweights, pieces at a price for each; `quantity` to four decimals at most. */
   | {
       readonly kind: "times";

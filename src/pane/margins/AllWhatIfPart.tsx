@@ -1,6 +1,7 @@
 /** The same changes on every job: what they do to all together, and whom they take below its target. */
 import { useDeferredValue, useMemo } from "react";
 import { currencyIn } from "../../app/settings";
+import type { TypedChanges } from "../../app/keptWhatIfs";
 import { whatIfJobs } from "../../app/whatIfJobs";
 import { keepsTarget, costByPrice } from "../../core/pricing/keepTarget";
 import type { JobPrice } from "../../core/pricing/priceJob";
@@ -13,13 +14,13 @@ import { usePane } from "../state/paneContext";
 import { FactorSliders } from "./FactorSliders";
 import { shareWords, typedWords } from "./marginWords";
 import { Line } from "./RollUpPart";
-import { readChanges, type TypedWhatIf } from "./typedWhatIf";
+import { readChanges } from "./typedWhatIf";
 import { WhatIfTable } from "./WhatIfTable";
 
 export type AllWhatIfPartProps = {
   readonly jobs: readonly JobPrice[];
-  readonly changes: TypedWhatIf["changes"];
-  readonly onChange: (changes: TypedWhatIf["changes"]) => void;
+  readonly changes: TypedChanges;
+  readonly onChange: (changes: TypedChanges) => void;
 };
 
 const firstJobs = 12;
@@ -45,11 +46,14 @@ export function AllWhatIfPart({ jobs, changes, onChange }: AllWhatIfPartProps) {
   const more = useMore(below, firstJobs);
   return (
     <>
-      <div className={shared.small}>The prices stay as bid while the costs move.</div>
+      <div className={shared.small}>
+        The prices stay as bid while the costs move. What you type is kept in the workbook until you
+        start over.
+      </div>
       <WhatIfTable before={table.before} after={table.after} currency={currency} />
       <FactorSliders factors={factors} changes={changes} faults={read.faults} onChange={onChange} />
       <div>
-        <SmallButton onClick={() => onChange(new Map())}>Back to the estimate</SmallButton>
+        <SmallButton onClick={() => onChange(new Map())}>Start over</SmallButton>
       </div>
       <h3 className={shared.subheading}>
         {counted(below.length, "job")} of {countText(jobs.length)} below the target

@@ -22,6 +22,7 @@ import { JobHead } from "./JobHead";
 import { JobSheetsPart } from "./JobSheetsPart";
 import type { JobWork } from "./jobWork";
 import { LabourPart } from "./LabourPart";
+import { LoadsPart } from "./LoadsPart";
 import { RollUpPart } from "./RollUpPart";
 import { SimulationPart } from "./SimulationPart";
 import { useSimulation } from "./useSimulation";
@@ -60,6 +61,9 @@ export function JobView(props: JobViewProps) {
       <Part title="Hours">{() => <LabourPart hours={job.hours} />}</Part>
       <Part title="Weight and freight">
         {() => <FreightPart shipment={job.shipment} freight={job.freight} />}
+      </Part>
+      <Part title="Hanging loads">
+        {() => <LoadsPart takeOff={takeOff} prices={prices} job={job.job} />}
       </Part>
       <Part title="Alternates and options">
         {() => <AlternatesPart job={job.job} alternates={job.alternates} />}

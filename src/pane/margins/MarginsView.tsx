@@ -49,8 +49,7 @@ function Jobs({ takeOff, prices, handle }: JobsProps) {
   const [order, setOrder] = useState<JobOrder>("risk");
   const [open, setOpen] = useState<string | null>(null);
   const [left, setLeft] = useState<string | null>(null);
-  const { workOn, change } = useJobWork();
-  const [onAll, setOnAll] = useState<ReadonlyMap<string, string>>(new Map());
+  const { workOn, change, onAll, changeOnAll } = useJobWork();
   const report = useMemo(() => actualsReport(prices.actuals, takeOff.inputs), [prices, takeOff]);
   if (prices.jobs.length === 0) {
     return <p>No job yet. Each row of the schedule names the job it belongs to.</p>;
@@ -83,7 +82,7 @@ function Jobs({ takeOff, prices, handle }: JobsProps) {
         <Part title="What to know">{() => <FindingList ofAll findings={prices.findings} />}</Part>
       )}
       <Part title="What if, on all jobs">
-        {() => <AllWhatIfPart jobs={prices.jobs} changes={onAll} onChange={setOnAll} />}
+        {() => <AllWhatIfPart jobs={prices.jobs} changes={onAll} onChange={changeOnAll} />}
       </Part>
       <Part title="Actual against estimate">
         {() => <ActualsPart report={report} inputs={takeOff.inputs} />}

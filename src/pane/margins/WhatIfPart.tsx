@@ -2,6 +2,13 @@
 import { Field, Input, makeStyles, Radio, RadioGroup, Select } from "@fluentui/react-components";
 import { useMemo } from "react";
 import { currencyIn } from "../../app/settings";
+import {
+  isTyped,
+  nothingTyped,
+  winWays,
+  type TypedWhatIf,
+  type WinWay,
+} from "../../app/keptWhatIfs";
 import { swingsOfJob, whatIfJob } from "../../app/whatIfJobs";
 import type { OwnerRange } from "../../core/pricing/ownerRanges";
 import type { JobPrice } from "../../core/pricing/priceJob";
@@ -14,7 +21,7 @@ import { FactorSliders } from "./FactorSliders";
 import { FindingList } from "./FindingList";
 import { KeepTarget } from "./KeepTarget";
 import { Tornado } from "./Tornado";
-import { nothingTyped, readWhatIf, winWays, type TypedWhatIf, type WinWay } from "./typedWhatIf";
+import { readWhatIf } from "./typedWhatIf";
 import { WhatIfTable } from "./WhatIfTable";
 
 const useStyles = makeStyles({
@@ -109,8 +116,14 @@ export function WhatIfPart({ job, ranges, typed, onType }: WhatIfPartProps) {
         </Field>
       </div>
       <FindingList findings={read.winFindings} />
+      {isTyped(typed) ? (
+        <div className={shared.small}>
+          What you typed is kept in the workbook. The estimate, its sheets and the quotation do not
+          go by it.
+        </div>
+      ) : null}
       <div>
-        <SmallButton onClick={() => onType(nothingTyped)}>Back to the estimate</SmallButton>
+        <SmallButton onClick={() => onType(nothingTyped)}>Start over</SmallButton>
       </div>
       <Tornado effects={effects} margin={answer.rollUp.margin} target={job.target} />
     </>

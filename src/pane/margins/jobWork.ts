@@ -1,26 +1,103 @@
-/** What a person typed about a job in this view: kept while they look at other jobs and views. */
-import { useState } from "react";
+/**
+ * What a person typed about jobs in this view. What-ifs are kept in the workbook, so that they are there
+ * when it is opened again; ranges of a simulation's draws last as long as the view.
+ */
+import { useCallback, useEffect, useRef, useState } from "react";
+import {
+  keepWhatIfs,
+  noWhatIfs,
+  nothingTyped,
+  readWhatIfs,
+  type KeptWhatIfs,
+  type TypedChanges,
+  type TypedWhatIf,
+} from "../../app/keptWhatIfs";
+import { hostFault } from "../state/hostFault";
+import { usePane } from "../state/paneContext";
+import { useBroken } from "../state/useBroken";
 import { usualSimulation, type TypedSimulation } from "./SimulationPart";
-import { nothingTyped, type TypedWhatIf } from "./typedWhatIf";
 
 export type JobWork = {
   readonly whatIf: TypedWhatIf;
   readonly simulation: TypedSimulation;
 };
 
-const newWork: JobWork = { whatIf: nothingTyped, simulation: usualSimulation };
-
 export type JobWorkHandle = {
   /** By `jobKey`. */
   readonly workOn: (job: string) => JobWork;
   readonly change: (job: string, changed: Partial<JobWork>) => void;
+  readonly onAll: TypedChanges;
+  readonly changeOnAll: (changes: TypedChanges) => void;
 };
 
+/** Long enough for a slider to be moved to its place. */
+const pause = 600;
+
 export function useJobWork(): JobWorkHandle {
-  const [work, setWork] = useState<ReadonlyMap<string, JobWork>>(new Map());
+  const { workbook, showFault } = usePane();
+  const onBroken = useBroken();
+  const [simulations, setSimulations] = useState<ReadonlyMap<string, TypedSimulation>>(new Map());
+  const [whatIfs, setWhatIfs] = useState(noWhatIfs);
+  /** What is typed and not kept yet. */
+  const waiting = useRef<KeptWhatIfs | null>(null);
+  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+
+  const keep = useCallback(() => {
+    clearTimeout(timer.current);
+    const wanted = waiting.current;
+    waiting.current = null;
+    if (wanted === null) return;
+    keepWhatIfs(workbook, wanted).then(
+      (kept) => {
+        if (!kept.ok) showFault(kept.error);
+      },
+      (error: unknown) => {
+        const fault = hostFault(error);
+        if (fault === null) onBroken(error);
+        else showFault(fault);
+      },
+    );
+  }, [workbook, showFault, onBroken]);
+
+  useEffect(() => {
+    let isLeft = false;
+    readWhatIfs(workbook).then(
+      (kept) => {
+        // Whoever typed before it was read goes by what they typed.
+        if (!isLeft && waiting.current === null) setWhatIfs(kept);
+      },
+      (error: unknown) => {
+        const fault = hostFault(error);
+        if (fault === null) onBroken(error);
+        else showFault(fault);
+      },
+    );
+    return () => {
+      isLeft = true;
+      keep();
+    };
+  }, [workbook, showFault, onBroken, keep]);
+
+  const changeWhatIfs = (changed: KeptWhatIfs): void => {
+    setWhatIfs(changed);
+    waiting.current = changed;
+    clearTimeout(timer.current);
+    timer.current = setTimeout(keep, pause);
+  };
   return {
-    workOn: (job) => work.get(job) ?? newWork,
-    change: (job, changed) =>
-      setWork((last) => new Map([...last, [job, { ...(last.get(job) ?? newWork), ...changed }]])),
+    workOn: (job) => ({
+      whatIf: whatIfs.byJob.get(job) ?? nothingTyped,
+      simulation: simulations.get(job) ?? usualSimulation,
+    }),
+    change: (job, { whatIf, simulation }) => {
+      if (simulation !== undefined) {
+        setSimulations((last) => new Map([...last, [job, simulation]]));
+      }
+      if (whatIf !== undefined) {
+        changeWhatIfs({ ...whatIfs, byJob: new Map([...whatIfs.byJob, [job, whatIf]]) });
+      }
+    },
+    onAll: whatIfs.onAll,
+    changeOnAll: (onAll) => changeWhatIfs({ ...whatIfs, onAll }),
   };
 }

@@ -1,4 +1,5 @@
 /** What an owner types to see what would become of a job, and what it is read as. */
+import type { TypedChanges, TypedWhatIf } from "../../app/keptWhatIfs";
 import type { JobToChange } from "../../app/whatIfJobs";
 import { makeFinding, type Finding, type FindingTable } from "../../core/base/finding";
 import { cents, type Cents } from "../../core/base/units";
@@ -18,26 +19,6 @@ import {
   type Factor,
   type WhatIf,
 } from "../../core/pricing/whatIf";
-
-/** How a price at which the job would be won is given. */
-export const winWays = ["price", "markup", "margin"] as const;
-export type WinWay = (typeof winWays)[number];
-
-export type TypedWhatIf = {
-  /** By `factorName`; what is not there is as estimated. */
-  readonly changes: ReadonlyMap<string, string>;
-  /** A price, or a percentage, by `winWay`; the empty text for none. */
-  readonly win: string;
-  readonly winWay: WinWay;
-  readonly price: WhatIf["price"];
-};
-
-export const nothingTyped: TypedWhatIf = {
-  changes: new Map(),
-  win: "",
-  winWay: "price",
-  price: "held",
-};
 
 const changeFindings = {
   "change-not-a-percentage": {
@@ -64,7 +45,7 @@ export type ReadChanges = Pick<ReadWhatIf, "whatIf" | "faults">;
 
 /** The changes of some figures; `price` says whether the price follows them. */
 export function readChanges(
-  changes: TypedWhatIf["changes"],
+  changes: TypedChanges,
   factors: readonly Factor[],
   price: WhatIf["price"],
 ): ReadChanges {
