@@ -3,7 +3,7 @@ import type { PackedOpening } from "../core/bags/bags";
 import type { Picture } from "../core/base/picture";
 import type { Inches } from "../core/base/units";
 import { drawElevation } from "../core/elevation/drawElevation";
-import { elevationPicture } from "../core/elevation/elevationPicture";
+import { elevationPicture, paperFrame } from "../core/elevation/elevationPicture";
 import { handWords } from "../core/elevation/elevationWords";
 
 export type OpeningPicture = {
@@ -12,14 +12,15 @@ export type OpeningPicture = {
   readonly words: string;
 };
 
-/** As large as a packing list has room for. */
+/** As large as a packing list has room for; `less` is how many points it is to be lower than that. */
 export function openingPicture(
   opening: PackedOpening,
   show: (length: Inches) => string,
+  less = 0,
 ): OpeningPicture {
   const elevation = drawElevation(opening);
   return {
-    picture: elevationPicture(elevation, show),
+    picture: elevationPicture(elevation, show, { ...paperFrame, height: paperFrame.height - less }),
     words: `Drawn to scale, closed, seen from the side where the crew stands. ${handWords(elevation)}.`,
   };
 }

@@ -7,9 +7,9 @@ import type { Inches } from "../core/base/units";
 import type { SizeText } from "../core/takeoff/sizeTexts";
 import type { DrawnRow, Look } from "../workbook/drawing";
 import { caution } from "./caution";
-import { bandRow, number, row, text, wordsRow } from "./cells";
+import { bandRow, text, wordsRow } from "./cells";
 import type { OpeningPicture } from "./elevationOnSheet";
-import { checkBox, packingColumns, packingWidths } from "./packingColumns";
+import { checkBox, packingColumns, packingWidths, partRow } from "./packingColumns";
 import { columnPoints, type Together } from "./printedPages";
 import { wrappedHeight } from "./wrapped";
 
@@ -98,19 +98,13 @@ function contentRow(content: BagContent, words: PackingWords): DrawnRow {
     ...(isBigPart(size) ? ["beside the bag"] : []),
     ...(correction === "" ? [] : ["corrected: see the end"]),
   ].join(" · ");
-  return {
-    ...row(
-      text(checkBox, { align: "center", wrap: true }),
-      number(pieces, "count", { align: "center", wrap: true }),
-      text(item, { wrap: true }),
-      text(words.sizeText({ item, size }), { wrap: true }),
-      text(description, {
-        wrap: true,
-        ...(correction === "" ? {} : { look: "note", note: correction }),
-      }),
-    ),
-    height: wrappedHeight(description, columnPoints(packingColumns[4].width) - 6, 10),
-  };
+  return partRow({
+    pieces,
+    item,
+    size: words.sizeText({ item, size }),
+    description,
+    ...(correction === "" ? {} : { style: { look: "note", note: correction } }),
+  });
 }
 
 /** Words over the whole width, as high as they need. */

@@ -2,7 +2,7 @@
  * The packing list: a page or more for each opening, one for each of those alike, with its picture,
  * its order of work, and its bags in that order with a box to tick for every part.
  */
-import { packJob } from "../core/bags/bags";
+import { packJob, type PackedOpening } from "../core/bags/bags";
 import { correctionWords } from "../core/corrections/correctedLine";
 import type { Steps } from "../core/base/steps";
 import type { Inches } from "../core/base/units";
@@ -49,6 +49,12 @@ export function* drawPacking({ jobs, items, lengths }: PackingWish): Steps<Drawi
     { ...headingRow(packingColumns), height: 18 },
   ];
   const heading = rows.length - 1;
+  const room = {
+    first: heading + 1,
+    used: together(rows, false).points,
+    repeated: rows[heading]?.height ?? rowPoints,
+    page: pageHeight(packingWidths),
+  };
   const pictures: DrawnPicture[] = [];
   const parts: Together[] = [];
   let left = 0;
@@ -57,7 +63,8 @@ export function* drawPacking({ jobs, items, lengths }: PackingWish): Steps<Drawi
     const bags = packJob(job.takeOff);
     for (const opening of bags.openings) {
       yield index / jobs.length;
-      const drawn = openingPicture(opening, show);
+      const taken = parts.length === 0 ? room.used : room.repeated;
+      const drawn = pictureOnPage(opening, words, room.page - taken);
       for (let copy = 1; copy <= opening.opening.quantity; copy += 1) {
         if (rows.length > mostRows) {
           left += opening.opening.quantity - copy + 1;
@@ -86,12 +93,7 @@ export function* drawPacking({ jobs, items, lengths }: PackingWish): Steps<Drawi
     const words = `NOT COMPLETE. ${left} more openings are not written here. Pack fewer jobs at once to see them all.`;
     rows.push(wrappedRow(words, "stop"));
   }
-  const breaks = pageBreaks(parts, {
-    first: heading + 1,
-    used: together(rows.slice(0, heading + 1), false).points,
-    repeated: rows[heading]?.height ?? rowPoints,
-    page: pageHeight(packingWidths),
-  });
+  const breaks = pageBreaks(parts, room);
   return {
     name: subject === "" ? "Packing" : `Packing ${subject}`,
     mark: { kind: "packing", subject },
@@ -110,6 +112,17 @@ export function* drawPacking({ jobs, items, lengths }: PackingWish): Steps<Drawi
       caution: "",
     }),
   };
+}
+
+/** A picture is made lower by no more than this, or it could not be read. */
+const mostLower = 100;
+
+/** As large as leaves room for the first bag on its page of `room` points. */
+function pictureOnPage(opening: PackedOpening, words: PackingWords, room: number): OpeningPicture {
+  const drawn = openingPicture(opening, words.show);
+  const [first] = packingBlock(opening, 1, drawn, words).parts;
+  const over = Math.ceil((first?.points ?? 0) - room);
+  return over <= 0 || over > mostLower ? drawn : openingPicture(opening, words.show, over);
 }
 
 function wordsFor(

@@ -61,8 +61,9 @@ export function pageBreaks(
     }
     row += rows;
     filled += points;
-    // Of what is higher than a page, the last page is filled by the rest.
-    while (filled > page) filled = repeated + (filled - page);
+    // Of what is higher than a page, the last page is filled by the rest. What is hardly higher may
+    // still be on it, and then nothing else is.
+    while (filled > page / slack) filled = repeated + (filled - page);
   }
   return breaks;
 }
