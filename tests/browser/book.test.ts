@@ -38,7 +38,11 @@ async function typeInGrid(page: Page, text: string): Promise<void> {
   await page.keyboard.press("Enter");
 }
 
-describe.each([[1280, true]])("the kit book, %s pixels wide, dark: %s", (width, dark) => {
+// The journey below is on a wide page.
+describe.each([
+  [320, true],
+  [450, false],
+])("the kit book, %s pixels wide, dark: %s", (width, dark) => {
   test("is sound in every part", async () => {
     const { page, picture, faults, close } = await browser.open("/", { width, height: 900, dark });
     const look = async (name: string): Promise<void> => {
@@ -47,9 +51,11 @@ describe.each([[1280, true]])("the kit book, %s pixels wide, dark: %s", (width, 
     };
     await page.waitForSelector("[role=tab]", { state: "attached" });
     await page.evaluate(axe.source);
+    await page.getByRole("button", { name: "Cribsheet", exact: true }).click();
     await openBook(page);
     await look("starter");
     await ownIt(page);
+    await look("own");
     const shut = (name: string) => panelOf(page).getByRole("button", { name, exact: true }).click();
     const rows = await openPart(page, "Its rows");
     await rows.getByText("Needed").or(rows.getByText("Quantity")).first().waitFor();
@@ -70,6 +76,10 @@ describe.each([[1280, true]])("the kit book, %s pixels wide, dark: %s", (width, 
     await open.getByRole("button", { name: /Sizes without a chart entry/ }).click();
     await look("open");
     await shut("What it leaves open");
+    const against = await openPart(page, "Against the starter");
+    await against.getByText("Every row is as in the starter.").waitFor();
+    await look("against");
+    await shut("Against the starter");
     await openPart(page, "Other books");
     await page.getByLabel(/Take over rows/).setInputFiles({
       name: "other.csv",

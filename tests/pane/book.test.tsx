@@ -52,9 +52,15 @@ describe("the kit book's view", () => {
     const workbook = schedule();
     const { user, view } = await openBook(workbook);
     expect(text(view)).toContain("The starter kit book is in use.");
+    const before = await workbook.selection();
     await user.click(within(view).getByRole("button", { name: "Own it: add its sheets" }));
     await within(view).findByText("Counted by the workbook’s own kit book.");
     expect(workbook.snapshot().sheets.map(({ name }) => name)).toContain("Kit book parts");
+    // A person who went on to a sheet would have lost the pane on a narrow page.
+    expect(await workbook.selection()).toEqual(before);
+    expect(text(document.activeElement as HTMLElement)).toContain("4 sheets written.");
+    await user.click(within(view).getByRole("button", { name: "Kit book parts" }));
+    expect(await workbook.activeSheet()).toBe("Kit book parts");
   });
 
   test("shows an error in place, and goes to its cell", async () => {
@@ -210,7 +216,9 @@ describe("other books", () => {
   test("says when the other book is the same, or there is none", async () => {
     const opened = await openBook(schedule());
     const part = await choose(opened, "none.csv", workbookOf({ Start: [["Mark", "Width"]] }));
-    await within(part).findByText("none.csv has no kit book.");
+    await within(part).findByText(
+      /^none\.csv has no kit book: no rows under headings such as Type/,
+    );
   });
 });
 

@@ -5,7 +5,7 @@ import type { KitBookAtHand } from "../../app/kitBookAtHand";
 import { LevelIcon } from "../parts/LevelIcon";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";
-import { counted } from "../parts/quantities";
+import { counted, countText } from "../parts/quantities";
 import { SmallButton } from "../parts/SmallButton";
 import { Outcome } from "../sheets/Outcome";
 import { useBookStyles } from "./book.styles";
@@ -69,7 +69,8 @@ function Changes({ state, name, edition, writing, write }: ChangesProps) {
     <>
       <div role="status">
         <h3 className={shared.subheading}>
-          {name}: {counted(changes.length, "row differs", "rows differ")}, {taken} to take over
+          {name}: {counted(changes.length, "row differs", "rows differ")}, {countText(taken)} to
+          take over
         </h3>
       </div>
       <div className={styles.buttons}>

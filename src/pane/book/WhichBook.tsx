@@ -1,18 +1,20 @@
 /** Which kit book counts, and what is wrong with its rows. */
-import { Button } from "@fluentui/react-components";
+import { setUpDrawings } from "../../app/setUpWorkbook";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import type { KitBookAtHand } from "../../app/kitBookAtHand";
 import { Disclosure } from "../parts/Disclosure";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";
-import { useAdding } from "../setUp/useAdding";
+import { Outcome } from "../sheets/Outcome";
 import { Folds } from "./Folds";
+import { useWriteDrawings } from "./useWriteDrawings";
+import { WriteButton } from "./WriteButton";
 
 export type WhichBookProps = { readonly takeOff: WorkbookTakeOff; readonly hand: KitBookAtHand };
 
 export function WhichBook({ takeOff, hand }: WhichBookProps) {
   const shared = useSharedStyles();
-  const { isBusy, add } = useAdding();
+  const { writing, write } = useWriteDrawings();
   const { kitBookEdition } = takeOff.inputs;
   const faults = hand.findings.filter(({ level }) => level !== "note");
   const notes = hand.findings.filter(({ level }) => level === "note");
@@ -24,18 +26,19 @@ export function WhichBook({ takeOff, hand }: WhichBookProps) {
           level="note"
           quiet
           actions={
-            <Button
+            <WriteButton
+              label="Own it: add its sheets"
+              writing={writing}
               size="small"
-              disabled={isBusy}
-              onClick={() =>
-                add(
-                  new Set(["kitBook"]),
-                  hand.book.types.map(({ name }) => name),
+              onWrite={() =>
+                write(
+                  setUpDrawings(
+                    new Set(["kitBook"]),
+                    hand.book.types.map(({ name }) => name),
+                  ),
                 )
               }
-            >
-              Own it: add its sheets
-            </Button>
+            />
           }
         >
           The starter kit book is in use. Own it to change its limits, parts and charts, and to add
@@ -44,6 +47,7 @@ export function WhichBook({ takeOff, hand }: WhichBookProps) {
       ) : (
         <div>Counted by the workbook’s own kit book{edition}.</div>
       )}
+      <Outcome writing={writing} />
       {faults.length === 0 ? (
         <Notice level="done" quiet>
           Every row works.

@@ -7,14 +7,21 @@ export type WriteButtonProps = {
   readonly label: string;
   readonly writing: Writing;
   readonly canWrite?: boolean;
+  readonly size?: "small" | "medium";
   readonly onWrite: () => void;
 };
 
-export const WriteButton = ({ label, writing, canWrite = true, onWrite }: WriteButtonProps) =>
+export const WriteButton = ({
+  label,
+  writing,
+  canWrite = true,
+  size = "medium",
+  onWrite,
+}: WriteButtonProps) =>
   writing.kind === "busy" ? (
     <ProgressLine name="Writing" done={writing.progress} />
   ) : (
-    <Button disabledFocusable={!canWrite} onClick={onWrite}>
+    <Button size={size} disabledFocusable={!canWrite} onClick={onWrite}>
       {label}
     </Button>
   );

@@ -57,7 +57,7 @@ export function useImport(hand: KitBookAtHand, inputs: Inputs): ImportState {
     }
     const read = await kitBookIn(opened.value);
     if (!read.ok) setFault(`${picked.name} was not read. ${read.error.message}`);
-    else if (read.value === null) setFault(`${picked.name} has no kit book.`);
+    else if (read.value === null) setFault(`${picked.name} ${noKitBook}`);
     else setFile({ name: picked.name, rows: read.value.rows, findings: read.value.findings });
   };
 
@@ -73,6 +73,16 @@ export function useImport(hand: KitBookAtHand, inputs: Inputs): ImportState {
         ? null
         : importedRows(change, (each) => chosen.get(changeKey(each)) ?? isOffered(each, change)),
     [change, chosen],
+  );
+  // What is taken over comes first, and stays there whatever a person chooses.
+  const changes = useMemo(
+    () =>
+      change === null
+        ? []
+        : change.changes.toSorted(
+            (one, other) => Number(isOffered(other, change)) - Number(isOffered(one, change)),
+          ),
+    [change],
   );
   const headings = headingsOf(inputs.schedules).join("\n");
   const stops = useMemo(
@@ -94,15 +104,18 @@ export function useImport(hand: KitBookAtHand, inputs: Inputs): ImportState {
       open(picked).catch(onBroken);
     },
     leave: () => setFile(null),
-    changes: change?.changes ?? [],
+    changes,
     isTaken,
     take: (changes, taken) =>
       setChosen(new Map([...chosen, ...changes.map((each) => [changeKey(each), taken] as const)])),
-    taken: (change?.changes ?? []).filter(isTaken).length,
+    taken: changes.filter(isTaken).length,
     stops,
     draw: () => (rows === null ? [] : importDrawings(rows, inputs.kitBookEdition)),
   };
 }
+
+const noKitBook =
+  "has no kit book: no rows under headings such as Type, Name, Formula, or Type, Bag, Item, Quantity. Save this book as .csv to see what one looks like.";
 
 export const changeKey = ({ section, before, after }: RowChange): string =>
   `${section} ${before ?? "-"} ${after ?? "-"}`;
