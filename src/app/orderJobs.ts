@@ -5,18 +5,14 @@
  * 2. What workbooks say differently is found: jobs of one name, kit books, items, purchasing sheets.
  * 3. The jobs are chosen; a name that two workbooks have is left out until the person says which.
  * 4. Their lines become demands, and the firm's purchasing sheets what they are covered from.
- * 5. The order is planned.
+ * 5. The order is planned (`orderSearch.ts`), and with what was prepared makes the order.
  */
 import type { Finding } from "../core/base/finding";
 import { err, ok, type Result } from "../core/base/result";
-import type { Inches } from "../core/base/units";
-import { writeSize } from "../core/lengths/writeLength";
 import { itemKey } from "../core/pricing/item";
 import { fiveDayWeek } from "../core/purchasing/dates";
 import { madeToSize } from "./madeToSize";
 import { checkOffers } from "../core/purchasing/offers";
-import { planOrder } from "../core/purchasing/order";
-import type { PlanCuts } from "../core/purchasing/orderCuts";
 import type { OrderInput } from "../core/purchasing/orderInput";
 import type { OrderPlan } from "../core/purchasing/orderPlan";
 import { checkOrderRules } from "../core/purchasing/orderRules";
@@ -36,14 +32,13 @@ import type { CountedFile } from "./countFile";
 import type { OrderBook } from "./orderBook";
 import { bookInUse } from "./orderStanding";
 import { fileWith, otherTables } from "./orderTables";
-import { currencyIn, lengthStyleOf, type Settings } from "./settings";
+import { currencyIn, type Settings } from "./settings";
 
 export type OrderWish = Deciding & {
   /** Each a job's name, or `FILE:JOB`; `null` for all jobs. */
   readonly jobs: readonly string[] | null;
   /** A date serial. */
   readonly today: number;
-  readonly planCuts: PlanCuts;
 };
 
 /** A finding with the workbook that it is about; the empty text for none. */
@@ -72,22 +67,10 @@ export type JobsOrder = {
 /** Everything up to the planning itself: what is asked for, and what is doubtful about it. */
 export type PreparedOrder = Omit<JobsOrder, "plan" | "complete">;
 
-/** Pure but for `planCuts`. Error: why the wish cannot be met, such as a job that is nowhere. */
-export function orderJobs(
-  files: readonly CountedFile[],
-  wish: OrderWish,
-): Result<JobsOrder, string> {
-  const prepared = prepareOrder(files, wish);
-  if (!prepared.ok) return prepared;
-  const style = lengthStyleOf(prepared.value.settings);
-  const show = (size: readonly Inches[]): string => writeSize(size, style);
-  return ok(plannedOrder(prepared.value, planOrder(prepared.value.input, wish.planCuts, show)));
-}
-
-/** Steps 1 to 4. Error: as of `orderJobs`. */
+/** Steps 1 to 4. Error: why the wish cannot be met, such as a job that is nowhere. */
 export function prepareOrder(
   files: readonly CountedFile[],
-  wish: Omit<OrderWish, "planCuts">,
+  wish: OrderWish,
 ): Result<PreparedOrder, string> {
   const [firstFile, ...otherFiles] = files;
   if (firstFile === undefined) return err("No workbook is named.");

@@ -2,9 +2,9 @@
 import { ok, type Result } from "../core/base/result";
 import { standingOf } from "../core/purchasing/standing";
 import { orderedOf, type OrderedPieces } from "../core/revisions/ordered";
-import { jobKey } from "../core/takeoff/takeOff";
 import type { Workbook, WorkbookFault } from "../workbook/workbook";
 import { readKeptBook } from "./orderBook";
+import { ownJobNames } from "./ownJobNames";
 import type { Settings } from "./settings";
 import type { WorkbookTakeOff } from "./takeOffWorkbook";
 
@@ -23,12 +23,14 @@ export async function orderedForJobs(
   if (!book.ok) return book;
   if (book.value.kept.kind === "damaged") return ok(null);
   const file = await workbook.name();
-  // Where two workbooks had a job of one name, the order kept it with its workbook.
-  const own = new Map(estimate.jobs.map(({ job }) => [jobKey(`${job} (${file})`), job]));
+  const ownName = ownJobNames(
+    estimate.jobs.map(({ job }) => job),
+    file,
+  );
   return ok(
     orderedOf(standingOf(book.value.books)).map((each) => ({
       ...each,
-      job: own.get(jobKey(each.job)) ?? each.job,
+      job: ownName(each.job),
     })),
   );
 }

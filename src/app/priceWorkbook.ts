@@ -24,6 +24,7 @@ import type { Workbook, WorkbookFault } from "../workbook/workbook";
 import { alternateCounts } from "./alternateCounts";
 import type { WorkbookActuals } from "./jobActuals";
 import { readKeptOrders } from "./orderBook";
+import { ownJobNames } from "./ownJobNames";
 import { readOwnerRanges, type OwnerRanges } from "./ranges";
 import { currencyIn, type Settings } from "./settings";
 import type { WorkbookTakeOff } from "./takeOffWorkbook";
@@ -54,6 +55,8 @@ export type PriceInputs = RateReading & {
   readonly alternateRows: readonly AlternateRow[];
   /** Of the order book. */
   readonly orders: readonly OrderRecord[];
+  /** The workbook's name, which orders may have behind a job's. */
+  readonly file: string;
 };
 
 /** Days after which a price is old, where the rates do not say. */
@@ -73,7 +76,7 @@ export async function priceWorkbook(
   return read.ok ? ok(finish(priceSteps(takeOff, read.value, settings, today))) : read;
 }
 
-type Readable = Pick<Workbook, "sheets" | "read" | "readSetting">;
+type Readable = Pick<Workbook, "name" | "sheets" | "read" | "readSetting">;
 
 /** Reads the rates, the ranges, the actuals and the alternates. Error: the host could not read. */
 export async function readPriceInputs(
@@ -92,13 +95,14 @@ export async function readPriceInputs(
     actualRows: blocks.flatMap((block) => readActualTable(block) ?? []),
     alternateRows: blocks.flatMap((block) => readAlternateTable(block) ?? []),
     orders: orders.value,
+    file: await workbook.name(),
   });
 }
 
 /** Prices the jobs, a job a step. */
 export function* priceSteps(
   takeOff: WorkbookTakeOff,
-  { rates, findings, ratesSheet, ranges, actualRows, alternateRows, orders }: PriceInputs,
+  { rates, findings, ratesSheet, ranges, actualRows, alternateRows, orders, file }: PriceInputs,
   settings: Settings,
   today: number,
 ): Steps<WorkbookPrices> {
@@ -110,11 +114,16 @@ export function* priceSteps(
   const jobs: JobPrice[] = [];
   const estimates: JobActuals[] = [];
   const ordered: Finding[] = [];
+  const ownName = ownJobNames(
+    estimate.jobs.map(({ job }) => job),
+    file,
+  );
   for (const [index, base] of estimate.jobs.entries()) {
     const share = 1 / estimate.jobs.length;
     yield share * index;
     const { job } = base;
-    const bought = (material: Material) => orderedMaterial(job, material, orders, currency);
+    const bought = (material: Material) =>
+      orderedMaterial(job, material, orders, currency, ownName);
     const { material, charges, chargesHow, findings: said } = bought(base.material);
     ordered.push(...said);
     const counted = yield* between(share * index, share * (index + 1), counts.countFor(base));

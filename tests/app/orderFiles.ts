@@ -1,7 +1,17 @@
 /** Workbooks with jobs and purchasing sheets, for tests. All of it is invented. */
 import { countFile, type CountedFile } from "../../src/app/countFile";
-import { orderJobs, type JobsOrder, type OrderWish } from "../../src/app/orderJobs";
+import {
+  plannedOrder,
+  prepareOrder,
+  type JobsOrder,
+  type OrderWish,
+} from "../../src/app/orderJobs";
+import { lengthStyleOf } from "../../src/app/settings";
+import { ok, type Result } from "../../src/core/base/result";
+import { writeSize } from "../../src/core/lengths/writeLength";
 import { cutPlan } from "../../src/core/purchasing/cutting/cutPlan";
+import { planOrder } from "../../src/core/purchasing/order";
+import type { PlanCuts } from "../../src/core/purchasing/orderCuts";
 import { demoWorkbook, workbookOf, type TypedSheets } from "./typedWorkbook";
 
 export const headings = "Job,Mark,Qty,Type,Width,Height,Post height,Tail post,Floor".split(",");
@@ -24,7 +34,9 @@ export async function countedDemo(): Promise<CountedFile> {
   return counted.value;
 }
 
-export const wishOf = (wish: Partial<OrderWish> = {}): OrderWish => ({
+type WishWithCuts = OrderWish & { readonly planCuts: PlanCuts };
+
+export const wishOf = (wish: Partial<WishWithCuts> = {}): WishWithCuts => ({
   jobs: null,
   kitBooksDecided: false,
   itemsDecided: false,
@@ -33,7 +45,22 @@ export const wishOf = (wish: Partial<OrderWish> = {}): OrderWish => ({
   ...wish,
 });
 
-export function orderOf(files: readonly CountedFile[], wish: Partial<OrderWish> = {}): JobsOrder {
+/** Prepared and planned at once. */
+export function orderJobs(
+  files: readonly CountedFile[],
+  wish: WishWithCuts,
+): Result<JobsOrder, string> {
+  const prepared = prepareOrder(files, wish);
+  if (!prepared.ok) return prepared;
+  const style = lengthStyleOf(prepared.value.settings);
+  const plan = planOrder(prepared.value.input, wish.planCuts, (size) => writeSize(size, style));
+  return ok(plannedOrder(prepared.value, plan));
+}
+
+export function orderOf(
+  files: readonly CountedFile[],
+  wish: Partial<WishWithCuts> = {},
+): JobsOrder {
   const order = orderJobs(files, wishOf(wish));
   if (!order.ok) throw new Error(order.error);
   return order.value;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "@jest/globals";
-import { orderJobs, type JobsOrder } from "../../src/app/orderJobs";
+import type { JobsOrder } from "../../src/app/orderJobs";
 import { starterItems } from "../../src/core/kitbook/starter/items";
-import { countedDemo, countedFile, doorOf, orderOf, wishOf } from "./orderFiles";
+import { countedDemo, countedFile, doorOf, orderJobs, orderOf, wishOf } from "./orderFiles";
 
 const codes = ({ findings }: JobsOrder): readonly string[] =>
   findings.map(({ finding }) => finding.code);

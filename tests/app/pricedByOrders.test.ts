@@ -1,12 +1,20 @@
 import { expect, test } from "@jest/globals";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
-import { priceWorkbook, type WorkbookPrices } from "../../src/app/priceWorkbook";
+import {
+  priceSteps,
+  priceWorkbook,
+  readPriceInputs,
+  type WorkbookPrices,
+} from "../../src/app/priceWorkbook";
 import { readSettings, writeSettings } from "../../src/app/settings";
 import { takeOffWorkbook } from "../../src/app/takeOffWorkbook";
-import { sendKept } from "../../src/app/keepOrder";
+import { countFile } from "../../src/app/countFile";
+import { keepDraft, sendKept } from "../../src/app/keepOrder";
+import { finish } from "../../src/core/base/steps";
 import { cents } from "../../src/core/base/units";
 import { usDollar } from "../../src/core/money/currency";
 import { orderedMaterial } from "../../src/core/pricing/orderedMaterial";
+import { orderOf } from "./orderFiles";
 import { act, book, day, keep, need, office, valueOf } from "./orderDesk";
 
 async function prices(workbook: MemoryWorkbook): Promise<WorkbookPrices> {
@@ -106,5 +114,35 @@ test("what suppliers added says of which order it is, and what share of it", asy
   expect(chargesHow).toBe(
     `order ${order.number}, North supply: $12.50 of $40.00, by its share of the goods; ` +
       `order ${order.number}, South supply: all of $9.00`,
+  );
+});
+
+test("an order that kept the job with its workbook's name costs it too, and not a job of another", async () => {
+  const workbook = office(3);
+  const other = office(3);
+  const files = [
+    valueOf(await countFile({ file: await workbook.name(), workbook }, day)),
+    valueOf(await countFile({ file: "other.xlsx", workbook: other }, day)),
+  ];
+  const order = orderOf(files, { jobs: files.map(({ file }) => `${file}:Dock`), today: day });
+  const { number } = valueOf(await keepDraft(workbook, order, { day, number: null }));
+  valueOf(await sendKept(workbook, number, act));
+  const [kept] = (await book(workbook)).books.orders;
+  const names = kept?.jobs.map(({ job }) => job) ?? [];
+  expect(names.every((name) => name.startsWith("Dock ("))).toBe(true);
+  const priced = await prices(workbook);
+  expect(codes(priced)).toContain("material-by-orders");
+  const own = `Dock (${await workbook.name()})`;
+  const paid = (kept?.packs ?? [])
+    .filter(({ item }) => item === "TROLLEY")
+    .flatMap(({ shares }) => shares)
+    .reduce((sum, { job, cost }) => sum + (job === own ? cost : 0), 0);
+  expect(paid).toBeGreaterThan(0);
+  const settings = await readSettings(workbook);
+  const takeOff = valueOf(await takeOffWorkbook(workbook, settings));
+  const inputs = valueOf(await readPriceInputs(workbook));
+  const elsewhere = { ...inputs, file: "third.xlsx" };
+  expect(codes(finish(priceSteps(takeOff, elsewhere, settings, day)))).not.toContain(
+    "material-by-orders",
   );
 });

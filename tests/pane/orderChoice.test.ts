@@ -1,5 +1,4 @@
 import { beforeAll, describe, expect, test } from "@jest/globals";
-import { orderJobs } from "../../src/app/orderJobs";
 import type { CountedFile } from "../../src/app/countFile";
 import {
   decidedBy,
@@ -11,7 +10,7 @@ import {
   wantedJobs,
   type OrderChoice,
 } from "../../src/pane/order/orderChoice";
-import { countedFile, doorOf, wishOf } from "../app/orderFiles";
+import { countedFile, doorOf, orderJobs, wishOf } from "../app/orderFiles";
 
 let files: readonly CountedFile[];
 beforeAll(async () => {

@@ -41,16 +41,17 @@ export type OrderedMaterial = {
 
 /**
  * Drafts cost nothing yet, and what was closed short costs nothing. What was ordered and is needed no
- * more is paid for, and counts.
+ * more is paid for, and counts. `nameOf`: the job's name here by the name that an order has for it.
  */
 export function orderedMaterial(
   job: string,
   material: Material,
   orders: readonly OrderRecord[],
   currency: Currency,
+  nameOf: (kept: string) => string = (kept) => kept,
 ): OrderedMaterial {
   const isJobs = (each: { readonly job: string | null }): boolean =>
-    each.job !== null && jobKey(each.job) === jobKey(job);
+    each.job !== null && jobKey(nameOf(each.job)) === jobKey(job);
   const sent = orders.filter(({ state, jobs }) => state !== "draft" && jobs.some(isJobs));
   const used = sent.filter((order) => order.currency === currency.code).map(inEffect);
   const shareIn = (shares: OrderRecord["packs"][number]["shares"]): number =>

@@ -55,8 +55,8 @@ export function usePrices(takeOff: WorkbookTakeOff): PricesHandle {
     const run = new AbortController();
     const { signal } = run;
     const price = async (): Promise<void> => {
-      const { sheets, readSetting } = workbook;
-      const inputs = await readPriceInputs({ sheets, readSetting, read: blocks.readOne });
+      const { name, sheets, readSetting } = workbook;
+      const inputs = await readPriceInputs({ name, sheets, readSetting, read: blocks.readOne });
       if (signal.aborted) return;
       if (!inputs.ok) {
         setPriced((last) => ({ ...last, of: takeOff, fault: inputs.error }));
