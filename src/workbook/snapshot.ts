@@ -84,7 +84,7 @@ export type SheetSnapshot = {
   readonly choices: readonly Choice[];
   /** Those that we drew; absent for none. */
   readonly pictures?: readonly DrawnPicture[];
-  /** Those that we made; absent for none, and in what was read from a file. */
+  /** Those that we made; absent for none. */
   readonly charts?: readonly DrawnChart[];
   readonly print: PrintSetup | null;
 };

@@ -24,7 +24,7 @@ import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 import { followCalculation, type Calculation } from "./calculating";
 import { DressCellsMutation } from "./dressCells";
-import { SetRecordMutation } from "./records";
+import { followCells, SetRecordMutation } from "./records";
 
 export type Engine = {
   readonly univer: Univer;
@@ -66,6 +66,8 @@ export function startEngine({ before, after, config }: ScreenParts = noScreen): 
   const commands = injector.get(ICommandService);
   commands.registerCommand(SetRecordMutation);
   commands.registerCommand(DressCellsMutation);
+  const instances = injector.get(IUniverInstanceService);
+  followCells(commands, () => instances.getCurrentUnitOfType(UniverInstanceType.UNIVER_SHEET));
   return { univer, injector, commands, calculation: followCalculation(commands) };
 }
 

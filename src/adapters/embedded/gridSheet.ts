@@ -65,6 +65,7 @@ export const recordOf = (sheet: SheetSnapshot, id: string): SheetRecord => ({
   written: sheet.written,
   print: sheet.print,
   ...(sheet.pictures === undefined ? {} : { pictures: sheet.pictures }),
+  ...(sheet.charts === undefined ? {} : { charts: sheet.charts }),
 });
 
 export const gridSize = (

@@ -20,7 +20,7 @@ import type {
 import { openGridWorkbook, type Engine } from "./engine";
 import { charactersWide, gridSheet, pointsHigh, type GridSheet } from "./gridSheet";
 import { isSheetProtected, protectSheet } from "./protection";
-import { customWithSettings, readSettings, sheetRecord } from "./records";
+import { bookCustom, readLeftOut, readSettings, sheetRecord } from "./records";
 import { addParts, choicesOf, drawnTable, gridNotes, sheetIds, tablesOf } from "./sheetParts";
 import { readSheet, type SheetReading } from "./sheetReading";
 import { execute } from "./steps";
@@ -46,7 +46,7 @@ export function loadSnapshot(engine: Engine, snapshot: WorkbookSnapshot): void {
     styles: { ...styles.byId },
     sheetOrder: sheets.map(({ id }) => id),
     sheets: made,
-    custom: customWithSettings(snapshot.settings),
+    custom: bookCustom(snapshot),
   });
   for (const { name, formula } of snapshot.names) {
     const params = {
@@ -85,7 +85,7 @@ export function takeSnapshot(engine: Engine): WorkbookSnapshot {
     styles: styles.styles,
     names: definedNames(engine, book.getUnitId()),
     settings: readSettings(book),
-    leftOut: [],
+    leftOut: readLeftOut(book),
   };
 }
 
@@ -130,6 +130,7 @@ function takeSheet(
     tables: tablesOf(engine, ids).map(drawnTable),
     choices: choicesOf(engine, ids),
     ...(record?.pictures === undefined ? {} : { pictures: record.pictures }),
+    ...(record?.charts === undefined ? {} : { charts: record.charts }),
     print: record?.print ?? null,
   };
 }

@@ -6,12 +6,16 @@
  */
 import {
   CommandType,
+  type ICommandService,
   IUniverInstanceService,
   type IMutation,
+  type Nullable,
   type Workbook as GridWorkbook,
   type Worksheet,
 } from "@univerjs/core";
-import type { DrawnPicture, PrintSetup, SheetMark } from "../../workbook/drawing";
+import type { DrawnChart, DrawnPicture, PrintSetup, SheetMark } from "../../workbook/drawing";
+import type { WorkbookSnapshot } from "../../workbook/snapshot";
+import { shiftedChart, shiftedPicture, shiftOf } from "./anchored";
 
 export type SheetRecord = {
   /** The grid's id of the sheet that the record was made for. */
@@ -21,6 +25,7 @@ export type SheetRecord = {
   readonly print: PrintSetup | null;
   /** The grid shows none of them; they are kept for the file that is saved. Absent for none. */
   readonly pictures?: readonly DrawnPicture[];
+  readonly charts?: readonly DrawnChart[];
 };
 
 export type Settings = Readonly<Record<string, string>>;
@@ -60,6 +65,32 @@ export function sheetRecord(sheet: Worksheet): SheetRecord | null {
     : { ...record, sheetId: sheet.getSheetId(), mark: null, written: null };
 }
 
+/** Moves the pictures and charts of the sheets that a change of the grid shifted. */
+export function followCells(
+  commands: ICommandService,
+  bookOpen: () => Nullable<GridWorkbook>,
+): void {
+  commands.onCommandExecuted((command) => {
+    const shift = shiftOf(command);
+    const sheet = shift === null ? null : bookOpen()?.getSheetBySheetId(shift.subUnitId);
+    const config = sheet?.getConfig();
+    const record = config?.custom?.[place] as SheetRecord | null | undefined;
+    if (shift === null || config === undefined || !record) return;
+    const { pictures, charts } = record;
+    if (pictures === undefined && charts === undefined) return;
+    const moved: SheetRecord = {
+      ...record,
+      ...(pictures === undefined
+        ? {}
+        : { pictures: pictures.map((picture) => shiftedPicture(shift, picture)) }),
+      ...(charts === undefined
+        ? {}
+        : { charts: charts.flatMap((chart) => shiftedChart(shift, chart) ?? []) }),
+    };
+    config.custom = { ...config.custom, [place]: moved };
+  });
+}
+
 export const readSettings = (workbook: GridWorkbook): Settings =>
   (workbook.getSnapshot().custom?.[place] as Settings | undefined) ?? {};
 
@@ -69,7 +100,17 @@ export function keepSetting(workbook: GridWorkbook, key: string, text: string): 
   snapshot.custom = { ...snapshot.custom, [place]: { ...readSettings(workbook), [key]: text } };
 }
 
-/** A workbook's `custom` data with `settings` in it, for a workbook that is about to be made. */
-export const customWithSettings = (settings: Settings): Record<string, unknown> => ({
+const leftOutPlace = "cribsheetLeftOut";
+
+/** What the file had that was opened, and the grid cannot hold, in plain words. */
+export const readLeftOut = (workbook: GridWorkbook): readonly string[] =>
+  (workbook.getSnapshot().custom?.[leftOutPlace] as readonly string[] | undefined) ?? [];
+
+/** The `custom` data of a workbook that is about to be made. */
+export const bookCustom = ({
+  settings,
+  leftOut,
+}: Pick<WorkbookSnapshot, "settings" | "leftOut">): Record<string, unknown> => ({
   [place]: settings,
+  [leftOutPlace]: leftOut,
 });

@@ -79,8 +79,9 @@ export function writeSteps(
   const written = plan.value.map(({ drawing, ...rest }): WrittenSheet => ({
     ...rest,
     mark: drawing.mark,
-    // The grid has nothing to draw lines with, and keeps them for the file.
+    // The grid has nothing to draw lines and bars with, and keeps them for the file.
     ...((drawing.pictures ?? []).length === 0 ? {} : { pictures: "kept" }),
+    ...((drawing.charts ?? []).length === 0 ? {} : { charts: "kept" }),
   }));
   return ok({ steps, written });
 }

@@ -23,6 +23,8 @@ import {
   addRelationship,
   freePath,
   relationshipsOf,
+  removePart,
+  removeRelationships,
   setContentType,
   xmlStart,
 } from "./relationships";
@@ -44,9 +46,9 @@ export function putPictures(
   const source = old === undefined ? emptyDrawing : neededText(parts, target);
   if (pictures.length === 0 && !source.includes(pictureName)) return drawing;
   const root = parseXml(source);
-  const gone: Splice[] = root.children
-    .filter(isOurs)
-    .map(({ start, end }) => ({ start, end, text: "" }));
+  const ours = root.children.filter(isOurs);
+  const gone = ours.map(({ start, end }): Splice => ({ start, end, text: "" }));
+  removeImages(parts, target, new Set(ours.flatMap(imageIds)));
   let id = highestId(root);
   const added = pictures.map((picture, index) => {
     const xml = anchorXml(picture, index + 1, id + 1);
@@ -59,12 +61,36 @@ export function putPictures(
   return addRelationship(parts, path, "drawing", target);
 }
 
+/** The relationships of the images in an anchor: a spreadsheet itself may have put ours there as such. */
+const imageIds = (element: XmlElement): readonly string[] => [
+  ...(element.name === "blip" ? [element.attributes["embed"] ?? ""] : []),
+  ...element.children.flatMap(imageIds),
+];
+
+/** Pictures that are alike share an image, so only one that nothing else shows goes. */
+function removeImages(
+  parts: Map<string, Uint8Array>,
+  drawing: string,
+  ids: ReadonlySet<string>,
+): void {
+  if (ids.size === 0) return;
+  const images = relationshipsOf(parts, drawing).filter(({ id }) => ids.has(id));
+  removeRelationships(parts, drawing, ({ id }) => ids.has(id));
+  const lists = [...parts.keys()].filter((path) => path.endsWith(".rels"));
+  const shown = new Set(
+    lists.flatMap((list) => relationshipsOf(parts, partOfList(list)).map(({ target }) => target)),
+  );
+  for (const { target } of images) if (!shown.has(target)) removePart(parts, target);
+}
+
+/** `xl/drawings/_rels/drawing1.xml.rels` lists what `xl/drawings/drawing1.xml` points at. */
+const partOfList = (list: string): string => list.replace(/_rels\/([^/]*)\.rels$/, "$1");
+
 export const namespaces = `xmlns:xdr="http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing" xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main"`;
 export const emptyDrawing = `${xmlStart}<xdr:wsDr ${namespaces}></xdr:wsDr>`;
 
 /** Whether what is anchored is one of our pictures. */
-export const isOurs = (anchor: XmlElement): boolean =>
-  nameIn(anchor)?.startsWith(pictureName) === true;
+const isOurs = (anchor: XmlElement): boolean => nameIn(anchor)?.startsWith(pictureName) === true;
 
 /** The name of the first thing in an anchor. */
 export function nameIn(element: XmlElement): string | undefined {

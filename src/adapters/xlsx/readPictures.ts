@@ -12,31 +12,11 @@ import {
   type Stroke,
 } from "../../core/base/picture";
 import type { DrawnPicture } from "../../workbook/drawing";
-import { pictureName } from "../../workbook/pictureWords";
-import { isOurs, unitsPerPoint } from "./drawnPictures";
-import { partText, type Parts } from "./parts";
-import { childNamed, childrenNamed, isOn, parseXml, type XmlElement } from "./xml";
+import { unitsPerPoint } from "./drawnPictures";
+import { childNamed, childrenNamed, isOn, type XmlElement } from "./xml";
 
-export type SheetPictures = {
-  readonly pictures: readonly DrawnPicture[];
-  /** Charts and pictures that somebody else put there. */
-  readonly others: number;
-};
-
-/** What is drawn on a sheet by the drawing part at `target`. */
-export function readPictures(parts: Parts, target: string): SheetPictures {
-  const source = partText(parts, target);
-  // What somebody else drew is not ours to understand, so it is not even parsed.
-  if (source?.includes(pictureName) !== true) return { pictures: [], others: 1 };
-  const anchors = parseXml(source).children.filter(({ name }) => name.endsWith("Anchor"));
-  const ours = anchors.filter(isOurs);
-  return {
-    pictures: ours.flatMap((anchor) => readPicture(anchor) ?? []),
-    others: anchors.length - ours.length,
-  };
-}
-
-function readPicture(anchor: XmlElement): DrawnPicture | null {
+/** Our picture in an anchor; `null` when it is none that we drew, or no longer as we drew it. */
+export function readPicture(anchor: XmlElement): DrawnPicture | null {
   const from = childNamed(anchor, "from");
   const group = childNamed(anchor, "grpSp");
   const place = childNamed(childNamed(group, "grpSpPr"), "xfrm");

@@ -10,7 +10,7 @@ import { readCells, type CellContext } from "./readCells";
 import { readNotes } from "./notes";
 import { neededText, type Parts } from "./parts";
 import { readPaper } from "./paper";
-import { readPictures } from "./readPictures";
+import { readDrawing } from "./readDrawing";
 import { relationshipsOf, type Relationship } from "./relationships";
 import { readTable } from "./tables";
 import type { SheetEntry } from "./workbookPart";
@@ -49,10 +49,12 @@ export function readSheet(
     .flatMap(({ target }) => readNotes(parts, target));
   const { choices, linkedChoices, others } = readChoices(root);
   const columns = childrenNamed(childNamed(root, "cols"), "col");
+  const sizes = { name: entry.name, columnWidths: columnWidths(columns), rowHeights };
   const drawn = linked
     .filter(({ type }) => type === "drawing")
-    .map(({ target }) => readPictures(parts, target));
+    .map(({ target }) => readDrawing(parts, target, sizes));
   const pictures = drawn.flatMap((each) => each.pictures);
+  const charts = drawn.flatMap((each) => each.charts);
   return {
     sheet: {
       name: entry.name,
@@ -61,13 +63,14 @@ export function readSheet(
       mark: stamp?.mark ?? null,
       written: stamp?.written ?? null,
       rows: withNotes(rows, notes),
-      columnWidths: columnWidths(columns),
+      columnWidths: sizes.columnWidths,
       rowHeights,
       ...frozenPanes(root),
       merges: readMerges(root),
       tables: tablesOf(parts, linked),
       choices,
       ...(pictures.length === 0 ? {} : { pictures }),
+      ...(charts.length === 0 ? {} : { charts }),
       print: readPrint(root, printed),
     },
     linkedChoices,

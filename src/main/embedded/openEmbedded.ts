@@ -114,7 +114,10 @@ function connectFiles(
   keeping: Keeping,
   files: LoadFiles,
 ): void {
+  /** Whether the person knows that what this page cannot hold will not be in the file. */
+  let knowsWhatIsLost = false;
   const show = (snapshot: WorkbookSnapshot): void => {
+    knowsWhatIsLost = false;
     workbook.open(snapshot);
     page.setName(snapshot.name);
   };
@@ -147,6 +150,16 @@ function connectFiles(
   const saveFile = async (): Promise<void> => {
     await workbook.calculated();
     const snapshot = workbook.snapshot();
+    if (snapshot.leftOut.length > 0 && !knowsWhatIsLost) {
+      const sure = await page.ask({
+        title: "Save without some of it?",
+        text: `The file that you opened has what this page cannot hold: ${snapshot.leftOut.join(", ")}. The file that you save is without it, so keep the one that you opened.`,
+        yes: "Save without it",
+        no: "Don’t save",
+      });
+      if (!sure) return;
+      knowsWhatIsLost = true;
+    }
     await saveAsFile(snapshot, files);
     keeping.savedToFile();
     page.say(`Saved ${fileName(snapshot.name, "xlsx")}.`);

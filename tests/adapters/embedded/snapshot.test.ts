@@ -34,7 +34,7 @@ const full: WorkbookSnapshot = {
     { name: "Twice", formula: "=2*3" },
   ],
   settings: { unit: "mm" },
-  leftOut: [],
+  leftOut: ["charts or pictures on “Schedule”"],
   sheets: [
     sheet("Schedule", {
       rows: [
@@ -101,6 +101,21 @@ const full: WorkbookSnapshot = {
               radius: 2,
             },
           ],
+        },
+      ],
+      charts: [
+        {
+          row: 8,
+          column: 1,
+          width: 400,
+          height: 200,
+          title: "Margin and target",
+          firstRow: 1,
+          lastRow: 4,
+          nameColumn: 0,
+          valueColumns: [2, 3],
+          headingRow: 0,
+          format: "percent",
         },
       ],
     }),

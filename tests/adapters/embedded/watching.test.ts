@@ -37,6 +37,7 @@ describe("who watches the grid hears", () => {
     const rig = gridRig(engine, setup);
     await rig.type("Schedule", "A1", 5);
     await rig.workbook.calculated();
+    await told();
     await rig.close();
     expect(heard).toContainEqual({ kind: "cells", sheet: "Schedule" });
     expect(heard).toContainEqual({ kind: "cells", sheet: "Price" });

@@ -86,3 +86,46 @@ test("writing again leaves one chart, and writing without one leaves none", asyn
   expect(Object.values(none).some((xml) => xml.includes("Cribsheet chart"))).toBe(false);
   expect(none["[Content_Types].xml"]).not.toContain("/xl/charts/");
 });
+
+test("a chart comes back from the file as it was drawn, and is not told as left out", () => {
+  const parts = snapshotParts(drawnWorkbook("m.xlsx", [drawing([chart])]));
+  const back = fileWorkbook(parts, "m.xlsx").snapshot();
+  expect(back.sheets[0]?.charts).toEqual([chart]);
+  expect(back.leftOut).toEqual([]);
+});
+
+const changedParts = (change: (xml: string, path: string) => string) => {
+  const parts = new Map(snapshotParts(drawnWorkbook("m.xlsx", [drawing([chart])])));
+  for (const [path, part] of parts) {
+    if (path.startsWith("xl/charts/") || path.startsWith("xl/drawings/")) {
+      parts.set(path, new TextEncoder().encode(change(strFromU8(part), path)));
+    }
+  }
+  return parts;
+};
+
+test("a chart that a spreadsheet saved in its own way is read too", () => {
+  const to = `<xdr:to><xdr:col>2</xdr:col><xdr:colOff>127000</xdr:colOff><xdr:row>6</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:to>`;
+  const parts = changedParts((xml) =>
+    xml
+      .replaceAll("oneCellAnchor", "twoCellAnchor")
+      .replace(/<xdr:ext cx="\d+" cy="\d+"\/>/, to)
+      .replace(/<c:tx><c:strRef>.*?<\/c:strRef><\/c:tx>/, "<c:tx><c:v>Margin</c:v></c:tx>"),
+  );
+  const back = fileWorkbook(parts, "m.xlsx").snapshot();
+  // Columns of 20 and 10 characters, ten points more, and two rows.
+  const size = { width: 108.75 + 56.25 + 10, height: 30 };
+  expect(back.sheets[0]?.charts).toEqual([{ ...chart, ...size }]);
+});
+
+test.each<readonly [string, (xml: string) => string]>([
+  ["is of another kind now", (xml) => xml.replaceAll("barChart", "pieChart")],
+  ["shows cells of another sheet", (xml) => xml.replaceAll("'All margins'!", "Plan!")],
+  ["names cells that no sheet has", (xml) => xml.replaceAll("$B$3", "$XFZ$9999999")],
+  ["is broken", (xml) => (xml.includes("chartSpace") ? xml.slice(0, 300) : xml)],
+  ["is nowhere", (xml) => xml.replaceAll(/r:id="[^"]*"/g, 'r:id="none"')],
+])("a chart that %s is told as left out, and the file opens", (_, change) => {
+  const back = fileWorkbook(changedParts(change), "m.xlsx").snapshot();
+  expect(back.sheets[0]?.charts).toBeUndefined();
+  expect(back.leftOut).toEqual(["charts or pictures on “All margins”"]);
+});

@@ -141,6 +141,49 @@ describe("a picture on a sheet", () => {
   });
 });
 
+/** The packing sheet as Excel saves it after it was written there: its pictures are images. */
+function withImages(): Map<string, Uint8Array> {
+  const parts = new Map(
+    snapshotParts(drawnWorkbook("Job.xlsx", [sheet(), { ...sheet(), name: "Other", mark: null }])),
+  );
+  const image = `<xdr:oneCellAnchor><xdr:from><xdr:col>0</xdr:col><xdr:row>2</xdr:row></xdr:from><xdr:pic><xdr:nvPicPr><xdr:cNvPr id="9" name="Cribsheet picture 3"/></xdr:nvPicPr><xdr:blipFill><a:blip xmlns:a="a" xmlns:r="r" r:embed="rId7"/></xdr:blipFill></xdr:pic></xdr:oneCellAnchor>`;
+  const list = `<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Id="rId7" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/image" Target="../media/image1.png"/></Relationships>`;
+  const encode = (text: string): Uint8Array => new TextEncoder().encode(text);
+  for (const number of [1, 2]) {
+    const path = `xl/drawings/drawing${number}.xml`;
+    const xml = (partText(parts, path) ?? "").replace(
+      /<xdr:oneCellAnchor.*<\/xdr:oneCellAnchor>/s,
+      image,
+    );
+    parts.set(path, encode(xml));
+    parts.set(`xl/drawings/_rels/drawing${number}.xml.rels`, encode(list));
+  }
+  parts.set("xl/media/image1.png", encode("png"));
+  return parts;
+}
+
+describe("a picture of ours that Excel saved as an image", () => {
+  test("is told as left out where a sheet is shown elsewhere", () => {
+    const { leftOut, sheets } = fileWorkbook(withImages(), "Job.xlsx").snapshot();
+    expect(sheets[0]?.pictures).toBeUndefined();
+    expect(leftOut).toEqual(["charts or pictures on “Packing”", "charts or pictures on “Other”"]);
+  });
+
+  test("goes with its sheet's new pictures, and its bytes when nothing else shows them", async () => {
+    const parts = withImages();
+    const workbook = fileWorkbook(parts, "Job.xlsx");
+    await workbook.write([sheet()]);
+    const first = partOf(workbook.bytes(), "xl/drawings/drawing1.xml");
+    expect(first.match(/Cribsheet picture/g)).toHaveLength(1);
+    expect(first).not.toContain("blip");
+    expect(paths(workbook.bytes())).toContain("xl/media/image1.png");
+    parts.delete("xl/drawings/_rels/drawing2.xml.rels");
+    const alone = fileWorkbook(parts, "Job.xlsx");
+    await alone.write([sheet()]);
+    expect(paths(alone.bytes())).not.toContain("xl/media/image1.png");
+  });
+});
+
 describe("paper and margins", () => {
   const print = {
     orientation: "portrait",
