@@ -1,10 +1,12 @@
 /** Rows as high as their words need, and with all their cells on one line of sight. */
-import { shownValue, type DrawnCell, type DrawnRow } from "../workbook/drawing";
+import { isSetIn, shownValue, type DrawnCell, type DrawnRow } from "../workbook/drawing";
 import { columnPoints } from "./printedPages";
 import { brokenLines, wrappedHeight } from "./wrapped";
 
 const size = 10;
 const padding = 6;
+/** Points of words that are set in. */
+const indent = 8;
 
 /**
  * The row with its text wrapped within the columns' widths (characters) where it is too long for one
@@ -15,7 +17,8 @@ export function fittedRow(drawn: DrawnRow, widths: readonly number[]): DrawnRow 
     const value = cell === null ? null : shownValue(cell);
     return typeof value === "string" && cell?.span === undefined ? value : "";
   });
-  const points = (column: number): number => columnPoints(widths[column] ?? 0) - padding;
+  const points = (column: number): number =>
+    columnPoints(widths[column] ?? 0) - padding - (isSetIn(drawn.cells, column) ? indent : 0);
   const isBold = (column: number): boolean => drawn.cells[column]?.look === "heading";
   const lines = texts.map((words, column) =>
     words === "" ? 1 : brokenLines(words, points(column), size, isBold(column)).length,

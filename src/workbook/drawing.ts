@@ -71,6 +71,27 @@ export type DrawnCell = CellDress &
     | { readonly kind: "blank" }
   );
 
+/**
+ * Whether the cell's words stand right behind a number, which goes to the right end of its own cell:
+ * they are set in, so that the two are not read as one.
+ */
+export function isSetIn(cells: readonly (DrawnCell | null)[], column: number): boolean {
+  const [before, cell] = [cells[column - 1], cells[column]];
+  return isAtRight(before) && cell?.kind !== "blank" && isAtLeft(cell);
+}
+
+const isAtRight = (cell: DrawnCell | null | undefined): boolean =>
+  cell !== null &&
+  cell !== undefined &&
+  cell.span === undefined &&
+  (cell.align === "right" ||
+    (cell.align === undefined && cell.kind !== "blank" && typeof shownValue(cell) === "number"));
+
+const isAtLeft = (cell: DrawnCell | null | undefined): boolean =>
+  cell !== null &&
+  cell !== undefined &&
+  (cell.align === "left" || (cell.align === undefined && typeof shownValue(cell) === "string"));
+
 /** What the cell shows: a formula's result, else what is written. */
 export function shownValue(cell: DrawnCell): CellValue {
   switch (cell.kind) {

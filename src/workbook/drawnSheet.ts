@@ -1,5 +1,5 @@
 /** A drawing turned into the sheet that it asks for, so that every host makes the same of it. */
-import { shownValue, type CellDress, type DrawnCell, type Drawing } from "./drawing";
+import { isSetIn, shownValue, type CellDress, type DrawnCell, type Drawing } from "./drawing";
 import { drawingFingerprint } from "./fingerprint";
 import { lookStyles, numberFormatCodes } from "./looks";
 import type { CellSnapshot, CellStyle, LineStyle, Merge, SheetSnapshot } from "./snapshot";
@@ -28,7 +28,9 @@ export function styleTable(known: readonly CellStyle[] = []): StyleTable {
 export function drawnSheet(drawing: Drawing, name: string, table: StyleTable): SheetSnapshot {
   const styleIndex = dressIndex(table);
   const rows = drawing.rows.map(({ cells }) =>
-    cells.map((cell): CellSnapshot | null => (cell === null ? null : drawnCell(cell, styleIndex))),
+    cells.map((cell, column): CellSnapshot | null =>
+      cell === null ? null : drawnCell(cell, styleIndex(cell, isSetIn(cells, column))),
+    ),
   );
   return {
     name,
@@ -57,28 +59,28 @@ const mergesOf = (cells: readonly (DrawnCell | null)[], row: number): Merge[] =>
   });
 
 /** The index of a cell's style. A sheet has few dresses and many cells: each is looked up once. */
-function dressIndex(table: StyleTable): (cell: DrawnCell) => number {
+function dressIndex(table: StyleTable): (cell: DrawnCell, setIn: boolean) => number {
   const known = new Map<string, number>();
-  return (cell) => {
+  return (cell, setIn) => {
     const fallback = cell.kind === "text" ? "text" : undefined;
     const { look, format = fallback, align, wrap } = cell;
-    const key = `${look} ${format ?? ""} ${align ?? ""} ${wrap === true ? "wrap" : ""}`;
-    const index = known.get(key) ?? table.indexOf(styleOf(cell, fallback));
+    const key = `${look} ${format ?? ""} ${align ?? ""} ${wrap === true ? "wrap" : ""} ${setIn ? "in" : ""}`;
+    const index = known.get(key) ?? table.indexOf(styleOf(cell, fallback, setIn));
     known.set(key, index);
     return index;
   };
 }
 
-const drawnCell = (cell: DrawnCell, styleIndex: (cell: DrawnCell) => number): CellSnapshot => ({
+const drawnCell = (cell: DrawnCell, style: number): CellSnapshot => ({
   value: shownValue(cell),
   ...(cell.kind === "formula" ? { formula: cell.formula } : {}),
-  style: styleIndex(cell),
+  style,
   ...(cell.note === undefined ? {} : { note: cell.note }),
   ...(cell.input === undefined ? {} : { input: cell.input }),
 });
 
 /** The style that a dress means. `fallback` is the number format of a cell that names none. */
-export function styleOf(dress: CellDress, fallback: CellDress["format"]): CellStyle {
+export function styleOf(dress: CellDress, fallback: CellDress["format"], setIn = false): CellStyle {
   const look = lookStyles[dress.look];
   const format = dress.format ?? fallback;
   return {
@@ -90,7 +92,11 @@ export function styleOf(dress: CellDress, fallback: CellDress["format"]): CellSt
     ...(look.lineAbove === undefined ? {} : { lineAbove: thin(look.lineAbove) }),
     ...(look.lineBelow === undefined ? {} : { lineBelow: thin(look.lineBelow) }),
     ...(format === undefined || format === "general" ? {} : { format: numberFormatCodes[format] }),
-    ...(dress.align === undefined ? {} : { align: dress.align }),
+    ...(setIn
+      ? ({ align: "left", indent: true } as const)
+      : dress.align === undefined
+        ? {}
+        : { align: dress.align }),
     alignDown: dress.wrap === true ? "top" : "middle",
     ...(dress.wrap === true ? { wrap: true } : {}),
   };

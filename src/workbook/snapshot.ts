@@ -39,6 +39,8 @@ export type CellStyle = {
   /** A spreadsheet format code such as `#,##0.00`; `@` is text. */
   readonly format?: string;
   readonly align?: "left" | "center" | "right";
+  /** Set in by a step from the side that it is aligned to. */
+  readonly indent?: true;
   readonly alignDown?: "top" | "middle" | "bottom";
   readonly wrap?: boolean;
 };

@@ -50,3 +50,20 @@ describe("a drawing becomes a sheet", () => {
     expect(table.styles).toHaveLength(3);
   });
 });
+
+test("words right behind a number are set in, so that the two are not read as one", () => {
+  const table = styleTable();
+  const words: DrawnCell = { look: "body", kind: "text", text: "in packs" };
+  const seven: DrawnCell = { look: "body", kind: "number", number: 7 };
+  const middle: DrawnCell = { ...words, align: "center" };
+  const { rows } = drawnSheet(withCells([words, seven, words, seven, middle]), "List", table);
+  const styles = rows[0]?.map((cell) => table.styles[cell?.style ?? -1]);
+  expect(styles?.map((style) => style?.indent ?? false)).toEqual([
+    false,
+    false,
+    true,
+    false,
+    false,
+  ]);
+  expect(styles?.[2]?.align).toBe("left");
+});

@@ -24,6 +24,9 @@ const alignmentsDown = {
   bottom: VerticalAlign.BOTTOM,
 } as const;
 
+/** About what a spreadsheet makes of one step. */
+const indentPixels = 9;
+
 const weights = {
   thin: BorderStyleTypes.THIN,
   medium: BorderStyleTypes.MEDIUM,
@@ -73,6 +76,7 @@ export function gridStyle(style: CellStyle): IStyleData {
     ...(Object.keys(borders).length > 0 && { bd: borders }),
     ...(style.format !== undefined && { n: { pattern: style.format } }),
     ...(style.align && { ht: alignments[style.align] }),
+    ...(style.indent === true && { pd: { l: indentPixels } }),
     ...(style.alignDown && { vt: alignmentsDown[style.alignDown] }),
     ...(style.wrap === true && { tb: WrapStrategy.WRAP }),
   };
@@ -104,6 +108,7 @@ export function plainStyle(style: IStyleData): CellStyle {
     ...(right && { lineRight: right }),
     ...(style.n && { format: style.n.pattern }),
     ...(align && { align }),
+    ...(style.pd?.l === indentPixels && { indent: true }),
     ...(alignDown && { alignDown }),
     ...(style.tb === WrapStrategy.WRAP && { wrap: true }),
   };

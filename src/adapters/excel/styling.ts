@@ -63,6 +63,7 @@ function putStyle(format: Excel.RangeFormat, style: CellStyle): void {
   if (style.ink !== undefined) font.color = `#${style.ink}`;
   if (style.fill !== undefined) fill.color = `#${style.fill}`;
   if (style.align !== undefined) format.horizontalAlignment = across[style.align];
+  if (style.indent === true) format.indentLevel = 1;
   if (style.alignDown !== undefined) format.verticalAlignment = down[style.alignDown];
   if (style.wrap === true) format.wrapText = true;
   if (style.lineAbove !== undefined) putLine(format, "EdgeTop", style.lineAbove);

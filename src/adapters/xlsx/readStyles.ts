@@ -104,12 +104,13 @@ function borderStyle(border: XmlElement | undefined, colour: ColourReader): Part
 }
 
 function alignStyle(alignment: XmlElement | undefined): Partial<CellStyle> {
-  const { horizontal, vertical, wrapText } = alignment?.attributes ?? {};
+  const { horizontal, vertical, wrapText, indent } = alignment?.attributes ?? {};
   const across = ["left", "center", "right"] as const;
   const align = across.find((each) => each === horizontal);
   const alignDown = vertical === undefined ? undefined : down[vertical];
   return {
     ...(align === undefined ? {} : { align }),
+    ...(Number(indent) > 0 ? { indent: true } : {}),
     ...(alignDown === undefined ? {} : { alignDown }),
     ...(isOn(wrapText) ? { wrap: true } : {}),
   };

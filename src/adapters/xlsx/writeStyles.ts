@@ -189,9 +189,10 @@ function borderXml({ lineLeft, lineRight, lineAbove, lineBelow }: CellStyle): st
   return `<border>${sides.join("")}<diagonal/></border>`;
 }
 
-function alignmentXml({ align, alignDown, wrap }: CellStyle): string {
+function alignmentXml({ align, indent, alignDown, wrap }: CellStyle): string {
   const across = align === undefined ? "" : ` horizontal="${align}"`;
   const down =
     alignDown === undefined ? "" : ` vertical="${alignDown === "middle" ? "center" : alignDown}"`;
-  return `<alignment${across}${down}${wrap === true ? ` wrapText="1"` : ""}/>`;
+  const inside = indent === true ? ` indent="1"` : "";
+  return `<alignment${across}${down}${inside}${wrap === true ? ` wrapText="1"` : ""}/>`;
 }

@@ -27,7 +27,7 @@ const full: WorkbookSnapshot = {
       lineRight: { weight: "thin", ink: "FF0000" },
     },
     { format: "yyyy-mm-dd" },
-    { format: "@" },
+    { format: "@", align: "left", indent: true },
   ],
   names: [
     { name: "Rate", formula: "=Schedule!$B$2" },

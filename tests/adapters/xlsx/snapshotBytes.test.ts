@@ -28,7 +28,7 @@ const styles: readonly CellStyle[] = [
     wrap: true,
   },
   { format: "yyyy-mm-dd" },
-  { format: "@", align: "left", alignDown: "top" },
+  { format: "@", align: "left", indent: true, alignDown: "top" },
   { format: "0.0%", align: "right", alignDown: "bottom" },
 ];
 
