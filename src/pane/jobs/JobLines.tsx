@@ -6,14 +6,16 @@ import { lengthStyleOf } from "../../app/settings";
 import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import type { Opening } from "../../core/openings/opening";
 import { writeSize } from "../../core/lengths/writeLength";
-import { pieceKey } from "../../core/takeoff/partColumn";
 import { useSharedStyles } from "../parts/parts.styles";
 import { usePane } from "../state/paneContext";
 import { BackButton } from "./BackButton";
 import { Figures } from "./Figures";
+import type { CorrectionPlaceOf } from "./correctionPlaces";
+import { lineKey } from "./lineKey";
 import { LineRow } from "./LineRow";
 import { OpeningList } from "./OpeningList";
 import { searchLines } from "./searchLines";
+import { TypedByHand } from "./TypedByHand";
 import { Uncounted } from "./Uncounted";
 import { useFocusOnAppear } from "../parts/useFocusOnAppear";
 import { tokens } from "../parts/tokens";
@@ -26,6 +28,7 @@ const useStyles = makeStyles({
 
 export type JobLinesProps = {
   readonly job: JobEstimate;
+  readonly placeOf: CorrectionPlaceOf;
   /** The line or the opening that was left last. */
   readonly left: string | null;
   readonly onBack: () => void;
@@ -33,7 +36,7 @@ export type JobLinesProps = {
   readonly onOpening: (opening: Opening) => void;
 };
 
-export function JobLines({ job, left, onBack, onOpen, onOpening }: JobLinesProps) {
+export function JobLines({ job, placeOf, left, onBack, onOpen, onOpening }: JobLinesProps) {
   const styles = useStyles();
   const shared = useSharedStyles();
   const { settings } = usePane().state;
@@ -56,6 +59,7 @@ export function JobLines({ job, left, onBack, onOpen, onOpening }: JobLinesProps
         <Figures jobs={[job]} />
       </div>
       <Uncounted job={job} />
+      <TypedByHand job={job} placeOf={placeOf} />
       <OpeningList job={job} left={left} onOpen={onOpening} />
       <Input
         type="search"
@@ -73,7 +77,7 @@ export function JobLines({ job, left, onBack, onOpen, onOpening }: JobLinesProps
           <h3 className={shared.subheading}>{family}</h3>
           <ul className={mergeClasses(shared.list, shared.card, styles.lines)}>
             {lines.map((line) => {
-              const key = pieceKey(line.line.item, line.line.size);
+              const key = lineKey(line.line);
               return (
                 <LineRow
                   key={key}

@@ -1,13 +1,14 @@
 /** Jobs: totals at a glance, then the lines of one, then the reasons for a line; and any opening with its picture. */
-import { Suspense, useState } from "react";
+import { Suspense, useMemo, useState } from "react";
 import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
 import type { Opening } from "../../core/openings/opening";
 import { jobKey } from "../../core/takeoff/takeOff";
-import { pieceKey } from "../../core/takeoff/partColumn";
+import { correctionPlaces } from "./correctionPlaces";
 import { JobList } from "./JobList";
 import { allJobs, back, openJob, openLine, openOpening } from "./jobsPlace";
 import { JobLines, LineReasons, OpeningView, SelectedOpening } from "../views/laterViews";
 import { Gone } from "./Gone";
+import { lineKey } from "./lineKey";
 import { openingKeyOf, openingKeys } from "./openingKeys";
 
 export function JobsView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
@@ -17,9 +18,8 @@ export function JobsView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
   const job = jobs.find((each) => jobKey(each.job) === place.job);
   const openings = job?.takeOff.openings ?? [];
   const opening = place.opening === null ? undefined : openingKeys(openings).get(place.opening);
-  const line = job?.material.lines.find(
-    (each) => pieceKey(each.line.item, each.line.size) === place.line,
-  );
+  const line = job?.material.lines.find((each) => lineKey(each.line) === place.line);
+  const placeOf = useMemo(() => correctionPlaces(takeOff), [takeOff]);
   const showOpening = (shown: Opening): void => {
     const key = openingKeyOf(openings, shown);
     if (key !== null) setPlace(openOpening(place, key));
@@ -47,6 +47,7 @@ export function JobsView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
       return (
         <JobLines
           job={job}
+          placeOf={placeOf}
           left={place.left}
           onBack={goBack}
           onOpen={(each) => setPlace(openLine(place, each))}
@@ -55,7 +56,15 @@ export function JobsView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
       );
     }
     if (line === undefined) return <Gone what="This line" onBack={goBack} />;
-    return <LineReasons job={job.job} line={line} onBack={goBack} onOpening={showOpening} />;
+    return (
+      <LineReasons
+        job={job.job}
+        line={line}
+        placeOf={placeOf}
+        onBack={goBack}
+        onOpening={showOpening}
+      />
+    );
   };
   return (
     <>

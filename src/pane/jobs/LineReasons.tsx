@@ -2,14 +2,19 @@
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { useMemo } from "react";
 import { currencyIn, lengthStyleOf } from "../../app/settings";
+import { writeChange } from "../../core/corrections/change";
+import { correctionWords, isAdded, type CorrectedLine } from "../../core/corrections/correctedLine";
+import { lineName } from "../../core/corrections/rowName";
 import { writeSize } from "../../core/lengths/writeLength";
 import { moneyText, unitCostText } from "../../core/money/writeMoney";
 import type { Opening } from "../../core/openings/opening";
 import type { MaterialLine } from "../../core/pricing/material";
+import { PlaceButton } from "../parts/PlaceButton";
 import { useSharedStyles } from "../parts/parts.styles";
 import { counted, countText } from "../parts/quantities";
 import { usePane } from "../state/paneContext";
 import { BackButton } from "./BackButton";
+import type { CorrectionPlaceOf } from "./correctionPlaces";
 import { PartReasons } from "./PartReasons";
 import { partGroups } from "./partGroups";
 import { useFocusOnAppear } from "../parts/useFocusOnAppear";
@@ -24,17 +29,26 @@ const useStyles = makeStyles({
     padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM}`,
   },
   value: { margin: 0 },
+  correction: {
+    display: "flex",
+    flexWrap: "wrap",
+    alignItems: "center",
+    gap: tokens.spacingHorizontalS,
+    overflowWrap: "anywhere",
+  },
   total: { fontWeight: tokens.fontWeightSemibold },
 });
 
 export type LineReasonsProps = {
   readonly job: string;
   readonly line: MaterialLine;
+  readonly placeOf: CorrectionPlaceOf;
   readonly onBack: () => void;
   readonly onOpening: (opening: Opening) => void;
 };
 
-export function LineReasons({ job, line: material, onBack, onOpening }: LineReasonsProps) {
+export function LineReasons(props: LineReasonsProps) {
+  const { job, line: material, placeOf, onBack, onOpening } = props;
   const styles = useStyles();
   const shared = useSharedStyles();
   const { settings } = usePane().state;
@@ -57,6 +71,7 @@ export function LineReasons({ job, line: material, onBack, onOpening }: LineReas
           <Sum key={name} name={name} value={value} isTotal={index === all.length - 1} />
         ))}
       </dl>
+      <Correction job={job} line={line} placeOf={placeOf} />
       {groups.map((group) => (
         <PartReasons
           key={`${group.part.source.number} ${group.counts[0]?.take.type.name ?? ""}`}
@@ -64,6 +79,30 @@ export function LineReasons({ job, line: material, onBack, onOpening }: LineReas
           onOpening={onOpening}
         />
       ))}
+    </div>
+  );
+}
+
+type CorrectionProps = Pick<LineReasonsProps, "job" | "placeOf"> & {
+  readonly line: CorrectedLine;
+};
+
+/** Who corrected it and why, and the cell to do it in. */
+function Correction({ job, line, placeOf }: CorrectionProps) {
+  const styles = useStyles();
+  const shared = useSharedStyles();
+  const place = placeOf(line.typed?.name ?? lineName(job, line));
+  const words = correctionWords(line);
+  return (
+    <div className={mergeClasses(shared.small, styles.correction)}>
+      <span>
+        {words === ""
+          ? place === null
+            ? "To correct it by hand, write the hardware sheet and type there."
+            : "To correct it by hand, type on the hardware sheet:"
+          : `Typed by hand: ${words}`}
+      </span>
+      {place === null ? null : <PlaceButton place={place} />}
     </div>
   );
 }
@@ -90,8 +129,8 @@ function sumsOf(
   const unit = item?.unit.label ?? "";
   const unitCost = item?.unitCost ?? null;
   return [
-    ["Counted", `${countText(line.quantity)} pcs`],
-    ["Spares", `${countText(spares)} pcs`],
+    ...quantitySums(line),
+    [line.ownSpares === null ? "Spares" : "Spares, typed", `${countText(spares)} pcs`],
     ["To order", `${countText(toOrder)} pcs`],
     ...(unitsEach === null || unitsEach === 1
       ? []
@@ -101,5 +140,17 @@ function sumsOf(
       unitCost === null ? "not known" : `${unitCostText(unitCost, currency)} / ${unit}`,
     ],
     ["Cost", cost === null ? "not priced" : moneyText(cost, currency)],
+  ];
+}
+
+/** As counted, or from the count to what a person made of it. */
+function quantitySums(line: CorrectedLine): readonly (readonly [string, string])[] {
+  const quantity = `${countText(line.quantity)} pcs`;
+  if (isAdded(line)) return [["Added by hand", quantity]];
+  if (line.change === null) return [["Counted", quantity]];
+  return [
+    ["Counted", `${countText(line.counted)} pcs`],
+    ["Correction", writeChange(line.change)],
+    ["Quantity", quantity],
   ];
 }

@@ -1,6 +1,7 @@
 /** One line: what it is, how many, and what it costs. The whole row opens the reasons. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { currencyIn, lengthStyleOf } from "../../app/settings";
+import { correctionWords, isAdded } from "../../core/corrections/correctedLine";
 import { writeSize } from "../../core/lengths/writeLength";
 import { moneyText } from "../../core/money/writeMoney";
 import type { MaterialLine } from "../../core/pricing/material";
@@ -19,6 +20,11 @@ const useStyles = makeStyles({
   },
   item: {
     ":not(:first-child)": { borderTop: `1px solid ${tokens.colorNeutralStroke3}` },
+  },
+  correction: {
+    gridColumn: "1 / -1",
+    overflowWrap: "anywhere",
+    fontStyle: "italic",
   },
   words: { overflowWrap: "anywhere" },
   quantity: {
@@ -40,6 +46,8 @@ export function LineRow({ line: { line, item, cost }, takesFocus, onOpen }: Line
   const shared = useSharedStyles();
   const { settings } = usePane().state;
   const size = writeSize(line.size, lengthStyleOf(settings));
+  const words = correctionWords(line);
+  const correction = words === "" || isAdded(line) ? words : `Corrected: ${words}`;
   const code = item === null ? "" : line.item;
   return (
     <li className={styles.item}>
@@ -59,6 +67,9 @@ export function LineRow({ line: { line, item, cost }, takesFocus, onOpen }: Line
         <span className={mergeClasses(shared.small, shared.number)}>
           {cost === null ? "not priced" : moneyText(cost, currencyIn(settings))}
         </span>
+        {correction === "" ? null : (
+          <span className={mergeClasses(shared.small, styles.correction)}>{correction}</span>
+        )}
         <span className={shared.hidden}>: show why</span>
       </button>
     </li>

@@ -3,7 +3,7 @@
 export type JobsPlace = {
   /** The `jobKey` of the job whose lines are shown; `null` for all jobs. */
   readonly job: string | null;
-  /** The `pieceKey` of the line whose reasons are shown; `null` for all lines. */
+  /** The `lineKey` of the line whose reasons are shown; `null` for all lines. */
   readonly line: string | null;
   /** The key (`openingKeys`) of the opening that is shown, over its job or over a line. */
   readonly opening: string | null;
