@@ -12,9 +12,9 @@ import { printSetup } from "./printSetup";
 const headings = [
   { words: "Order", width: 16 },
   { words: "Line", width: 7, middle: true, note: "By this number a receipt can name the line." },
+  { words: "Supplier", width: 24 },
   { words: "Item", width: 20 },
   { words: "Size", width: 16, numbers: true },
-  { words: "Supplier", width: 24 },
   { words: "Pack", width: 8, numbers: true, note: "Pieces in a pack." },
   { words: "Ordered", width: 10, numbers: true, note: "Pieces, all packs together." },
   { words: "Came", width: 10, numbers: true },
@@ -47,7 +47,7 @@ export function toComeSheet(books: OrderBooks): Drawing {
       ...(rows.length === 0 ? [wordsRow("Nothing is to come.", "muted", width)] : rows),
     ],
     frozenRows: heading + 1,
-    frozenColumns: 3,
+    frozenColumns: 2,
     tables: [],
     choices: [],
     print: printSetup({
@@ -77,9 +77,9 @@ function lineRow(
   const cells = row(
     text(order.number),
     number(line + 1, "count", { align: "center" }),
+    text(packs?.supplier ?? ""),
     text(packs?.item ?? ""),
     text(packs?.words.size ?? "", { align: "right" }),
-    text(packs?.supplier ?? ""),
     number(packs?.packSize ?? 0, "count"),
     ...[ordered, came, open, short, extra].map((count) => number(count, "count")),
     dateCell(packs?.needBy ?? null),
@@ -88,18 +88,15 @@ function lineRow(
   return fittedRow(cells, widths);
 }
 
-/** `2026-11-16: 40 (MJ); 2026-11-20: the rest will not come, out of stock (KB)`. */
+/** `2026-11-16: 40 (MJ); 2026-11-20: 5, the rest will not come: sold out (KB)`. */
 const receiptWords = ({ receipts }: OrderRecord, line: number): string =>
   receipts
-    .flatMap(({ day, who, reason, lines }) =>
-      lines
-        .filter((each) => each.line === line)
-        .map(({ came, isClosed }) => {
-          const what = [
-            ...(came > 0 || !isClosed ? [String(came)] : []),
-            ...(isClosed ? [`the rest will not come, ${reason}`] : []),
-          ];
-          return `${dateText(day)}: ${what.join("; ")}${who === "" ? "" : ` (${who})`}`;
-        }),
-    )
+    .flatMap(({ day, who, reason, lines }) => {
+      const own = lines.filter((each) => each.line === line);
+      if (own.length === 0) return [];
+      const came = own.reduce((sum, each) => sum + each.came, 0);
+      const isClosed = own.some((each) => each.isClosed);
+      const what = isClosed ? `${came}, the rest will not come: ${reason}` : String(came);
+      return [`${dateText(day)}: ${what}${who === "" ? "" : ` (${who})`}`];
+    })
     .join("; ");

@@ -278,7 +278,7 @@ describe("received in parts", () => {
     const [order] = (await book(workbook)).books.orders;
     const trolleys = order?.packs.findIndex(({ item }) => item === "TROLLEY") ?? -1;
     valueOf(await receiveKeptLines(workbook, number, lines(trolleys, 1, true)));
-    expect(sheetText(workbook, "To come")).toContain("1; the rest will not come, sold out (KB)");
+    expect(sheetText(workbook, "To come")).toContain("1, the rest will not come: sold out (KB)");
     expect(toBuy(await workedOut(workbook))).toMatchObject({ TROLLEY: 2 });
     valueOf(await receiveKept(workbook, number, act));
     expect(await wordsOf(workbook)).toEqual(["received short"]);

@@ -10,8 +10,9 @@ import { readSettings, writeSettings } from "../../src/app/settings";
 import { takeOffWorkbook } from "../../src/app/takeOffWorkbook";
 import { countFile } from "../../src/app/countFile";
 import { keepDraft, sendKept } from "../../src/app/keepOrder";
+import { receiveKeptLines } from "../../src/app/receiveOrder";
 import { finish } from "../../src/core/base/steps";
-import { cents } from "../../src/core/base/units";
+import { cents, pieces } from "../../src/core/base/units";
 import { usDollar } from "../../src/core/money/currency";
 import { orderedMaterial } from "../../src/core/pricing/orderedMaterial";
 import { orderOf } from "./orderFiles";
@@ -78,6 +79,20 @@ test("a need beyond the order costs what the items table says, and one that fell
     .flatMap(({ shares }) => shares)
     .reduce((sum, { job, cost }) => sum + (job === "Dock" ? cost : 0), 0);
   expect(material(await prices(workbook))).toBeGreaterThanOrEqual(paid);
+});
+
+test("what was closed short costs the job nothing, and what is missing what the items table says", async () => {
+  const workbook = office(3);
+  const number = await keep(workbook);
+  valueOf(await sendKept(workbook, number, act));
+  const ordered = material(await prices(workbook));
+  const [order] = (await book(workbook)).books.orders;
+  const line = order?.packs.findIndex(({ item }) => item === "TROLLEY") ?? -1;
+  const lines = [{ line, came: pieces(1), isClosed: true }];
+  const receipt = { ...act, lines, reason: "sold out", isSure: false };
+  valueOf(await receiveKeptLines(workbook, number, receipt));
+  // Of three trolleys at 10.00 one came.
+  expect(material(await prices(workbook))).toBe(ordered - 2000 + 2 * starterTrolley);
 });
 
 test("an order in another currency is not used, and is named", async () => {

@@ -95,9 +95,24 @@ test("two jobs and a workbook dropped in: ordered, sent, changed, the difference
   await press(/^Mark as sent: PO-\d+-0002/);
   await press(/^Mark as sent: PO-\d+-0002/);
   await page.getByText(/0002 is marked as sent/).waitFor();
+  await press(/^Some has come: PO-\d+-0001/);
+  const form = page.getByRole("form", { name: /^What has come of PO-\d+-0001/ });
+  await form
+    .getByRole("textbox", { name: /^Came of / })
+    .first()
+    .fill("1 pcs");
+  await form
+    .getByRole("checkbox", { name: /^No more of / })
+    .nth(2)
+    .check();
+  await form.getByLabel(/^Why the rest/).fill("sold out");
+  await opened.picture("order-wide-some-came");
+  await form.getByRole("button", { name: /^Take this in/ }).click();
+  await page.getByText(/0001 is part received/).waitFor();
+  await opened.picture("order-wide-part-received");
   await press(/^Mark as received: PO-\d+-0001/);
   await press(/^Mark as received: PO-\d+-0001/);
-  await page.getByText(/0001 is received/).waitFor();
+  await page.getByText(/0001 is received short/).waitFor();
   await page.getByRole("button", { name: "Stock now", exact: true }).click();
   await page.waitForTimeout(500);
   await opened.picture("order-wide-received");
@@ -131,6 +146,31 @@ describe.each([
       await opened.picture(`${name}-${part.toLowerCase().replaceAll(" ", "-")}`);
       await button.click();
     }
+    const press = (label: RegExp | string) => page.getByRole("button", { name: label }).click();
+    await press("Keep as a draft order");
+    await page.getByText(/Kept as the draft PO-/).waitFor();
+    await press(/^Mark as sent: PO-/);
+    await press(/^Mark as sent: PO-/);
+    await page.getByText(/is marked as sent/).waitFor();
+    await press(/^Some has come: PO-/);
+    const form = page.getByRole("form", { name: /^What has come of PO-/ });
+    await form
+      .getByRole("textbox", { name: /^Came of / })
+      .first()
+      .fill("9999");
+    await form
+      .getByRole("checkbox", { name: /^No more of / })
+      .nth(1)
+      .check();
+    expect(await faultsOf(page)).toEqual([]);
+    await form.scrollIntoViewIfNeeded();
+    await opened.picture(`${name}-some-came`);
+    await form.getByLabel(/^Why the rest/).fill("sold out");
+    await form.getByRole("button", { name: /^Take this in/ }).click();
+    await form.getByText(/More came than is to come/).waitFor();
+    expect(await faultsOf(page)).toEqual([]);
+    await form.getByText(/More came than is to come/).scrollIntoViewIfNeeded();
+    await opened.picture(`${name}-more-came`);
     expect(opened.faults()).toEqual([]);
     await opened.close();
   }, 120_000);

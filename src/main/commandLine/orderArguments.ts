@@ -72,7 +72,7 @@ const usage = [
   "  --who NAME           who says that it is sent or received",
   "  --line LINE=COUNT    with receive: what came of one line, in packs, or in pieces as in 4=37pcs;",
   "                       a line by its number in the list, or by item, size and supplier",
-  "  --close LINE         with receive: the rest of that line will not come (all: of no line); with --why",
+  "  --close LINE         with receive: the rest of that line will not come (all: of every line); with --why",
   "  --why WORDS          the reason",
   "  --more               with receive: more than was to come is right, and stock",
   "  --json               print one JSON object instead of text",
