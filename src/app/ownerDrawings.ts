@@ -1,7 +1,7 @@
 /** The owner's sheets beside the prices: hanging loads, what-if, and actuals where any were typed. */
 import { between, finish, type Steps } from "../core/base/steps";
 import { actualsReportSheet } from "../sheets/actualsReportSheet";
-import { hangingLoadsSheet } from "../sheets/hangingLoadsSheet";
+import { drawHangingLoads } from "../sheets/hangingLoadsSheet";
 import { whatIfSheet } from "../sheets/whatIfSheet";
 import type { Drawing } from "../workbook/drawing";
 import { actualsReport } from "./jobActuals";
@@ -12,7 +12,9 @@ import { swingsOfJob } from "./whatIfJobs";
 import { workbookLoadSteps, type WorkbookLoads } from "./workbookLoads";
 
 /** How much of the way is done once the loads are known. */
-const whenLoaded = 0.5;
+const whenLoaded = 0.4;
+/** And once it is known what moves each margin. */
+const whenDrawn = 0.7;
 
 /** In short steps. `known` are the loads where they were worked out before. */
 export function* drawOwnerSheets(
@@ -28,11 +30,12 @@ export function* drawOwnerSheets(
   const { ranges } = prices.ranges;
   const jobs: Parameters<typeof whatIfSheet>[0][number][] = [];
   for (const job of prices.jobs) {
-    yield whenLoaded + (1 - whenLoaded) * (jobs.length / prices.jobs.length);
+    yield whenLoaded + (whenDrawn - whenLoaded) * (jobs.length / prices.jobs.length);
     jobs.push({ ...job, swings: swingsOfJob(job, ranges) });
   }
+  const drawnLoads = yield* between(whenDrawn, 1, drawHangingLoads(loads.jobs));
   return [
-    hangingLoadsSheet(loads.jobs),
+    drawnLoads,
     whatIfSheet(jobs, sign),
     ...(report.jobs.length === 0 ? [] : [actualsReportSheet(report, sign)]),
   ];

@@ -1,5 +1,6 @@
 /** Rows as high as their words need, and with all their cells on one line of sight. */
-import { isSetIn, shownValue, type DrawnCell, type DrawnRow } from "../workbook/drawing";
+import { isSetIn, shownValue, type DrawnCell, type DrawnRow, type Look } from "../workbook/drawing";
+import { wordsRow } from "./cells";
 import { columnPoints } from "./printedPages";
 import { brokenLines, wrappedHeight } from "./wrapped";
 
@@ -33,4 +34,11 @@ export function fittedRow(drawn: DrawnRow, widths: readonly number[]): DrawnRow 
     ),
     height: Math.max(...heights),
   };
+}
+
+/** Words joined across all the columns, as high as they need. */
+export function joinedRow(words: string, look: Look, widths: readonly number[]): DrawnRow {
+  const points = widths.reduce((sum, width) => sum + columnPoints(width), 0) - padding;
+  const height = wrappedHeight(words, points, size);
+  return wordsRow(words, look, widths.length, { wrap: true, height: height + 2 });
 }

@@ -3,13 +3,14 @@
  * hanger, bending and sinking of the track, each beside the capacity that was entered for it. A
  * capacity can be typed over on the sheet; the verdict follows.
  */
+import { finish, type Steps } from "../core/base/steps";
 import { loadCaution, loadKinds, type LoadCheck, type LoadKind } from "../core/pricing/loadCheck";
 import { worstOf } from "../core/pricing/worstLoads";
 import { figureText } from "../core/pricing/figureText";
 import type { JobLoads, OpeningLoads } from "../core/pricing/openingLoads";
 import type { Drawing, DrawnCell, DrawnRow, Look, NumberFormat } from "../workbook/drawing";
 import { blank, blankRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
-import { fittedRow } from "./fittedRow";
+import { fittedRow, joinedRow } from "./fittedRow";
 import { printSetup } from "./printSetup";
 import { at } from "./reference";
 
@@ -24,25 +25,29 @@ const kindWords = {
 >;
 
 const headings = [
-  { words: "Mark", width: 14 },
-  { words: "How many", width: 8, numbers: true },
-  { words: "Type", width: 18 },
-  { words: "Leaves", width: 8, numbers: true },
-  { words: "One leaf weighs, lb", width: 11, numbers: true },
+  { words: "Mark", width: 12 },
+  { words: "How many", width: 7, numbers: true },
+  { words: "Type", width: 16 },
+  { words: "Leaves", width: 7, numbers: true },
+  { words: "One leaf weighs, lb", width: 9, numbers: true },
   ...loadKinds.flatMap((kind) => [
-    { words: kindWords[kind].load, width: 12, numbers: true },
-    { words: kindWords[kind].most, width: 10, numbers: true },
+    { words: kindWords[kind].load, width: 10, numbers: true },
+    { words: kindWords[kind].most, width: 8, numbers: true },
   ]),
-  { words: "Past the last hanger, in", width: 11, numbers: true },
-  { words: "Verdict", width: 13 },
-  { words: "Worst places, and what the leaf is weighed from", width: 64 },
+  { words: "Past the last hanger, in", width: 9, numbers: true },
+  { words: "Verdict", width: 12 },
+  { words: "Worst places", width: 36 },
 ] as const;
 const widths = headings.map((column) => column.width);
 const width = headings.length;
 const firstKind = 5;
 const beyondColumn = firstKind + 2 * loadKinds.length;
 
-export function hangingLoadsSheet(jobs: readonly JobLoads[]): Drawing {
+/** Openings of one step. */
+const slice = 20;
+
+/** The sheet, drawn in short steps. */
+export function* drawHangingLoads(jobs: readonly JobLoads[]): Steps<Drawing> {
   const rows: DrawnRow[] = [
     wordsRow("Hanging loads", "title", width, { height: 26 }),
     wordsRow(loadCaution, "caution", width),
@@ -54,11 +59,17 @@ export function hangingLoadsSheet(jobs: readonly JobLoads[]): Drawing {
     fittedRow(headingRow(headings), widths),
   ];
   const heading = rows.length - 1;
+  const all = jobs.reduce((sum, { openings }) => sum + openings.length, 0);
+  let done = 0;
   for (const { job, openings } of jobs) {
     if (openings.length === 0) continue;
     if (rows.length > heading + 1) rows.push(blankRow);
     rows.push(wordsRow(job, "group", width));
-    for (const loads of openings) rows.push(fittedRow(openingRow(loads, rows.length), widths));
+    for (const loads of openings) {
+      if (done % slice === 0) yield done / all;
+      done += 1;
+      rows.push(fittedRow(openingRow(loads, rows.length), widths), weighedRow(loads));
+    }
   }
   return {
     name: "Hanging loads",
@@ -105,6 +116,13 @@ function openingRow(one: OpeningLoads, place: number): DrawnRow {
   );
 }
 
+/** What the leaf is weighed from, across the sheet below its opening. */
+function weighedRow({ parts }: OpeningLoads): DrawnRow {
+  const weighed = parts.parts.map(({ name, because }) => `${name} ${because}`);
+  const words = `All leaves together ${figureText(parts.weight, 1)} lb: ${weighed.join("; ")}`;
+  return joinedRow(words, "muted", widths);
+}
+
 const figure = (value: number | null, format: NumberFormat, look: Look): DrawnCell =>
   value === null ? blank({ look }) : number(value, format, { look });
 
@@ -142,12 +160,14 @@ function wordsOf({ leafWeight, parts, loads, checked }: OpeningLoads, worst: Wor
       ? [`a trolley runs ${figureText(loads.beyond, 1)} in past the last hanger`]
       : [];
   const [doubt] = loads === null ? checked.findings : [];
-  const weighed = parts.parts.map(({ name, because }) => `${name} ${because}`);
   return [
     [...new Set([...places, ...beyond])].join("; "),
     ...(doubt === undefined ? [] : [doubt.message]),
-    `All leaves together ${figureText(parts.weight, 1)} lb: ${weighed.join("; ")}`,
   ]
     .filter((words) => words !== "")
     .join(". ");
 }
+
+/** The same at once. */
+export const hangingLoadsSheet = (jobs: readonly JobLoads[]): Drawing =>
+  finish(drawHangingLoads(jobs));

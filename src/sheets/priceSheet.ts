@@ -8,7 +8,7 @@ import { amountFormula, baseFormula, ratioFormula } from "../core/pricing/lineRu
 import { shareOf } from "../core/pricing/percent";
 import type { LineKey, RollUpLine } from "../core/pricing/rollUpLine";
 import type { Drawing, DrawnCell, DrawnRow, Look } from "../workbook/drawing";
-import { blankRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
+import { blank, blankRow, formula, headingRow, number, row, text, wordsRow } from "./cells";
 import { caution } from "./caution";
 import { fittedRow } from "./fittedRow";
 import { printSetup } from "./printSetup";
@@ -85,40 +85,63 @@ export function priceSheet(price: JobPrice, currencySign: string): Drawing {
         text("Hours"),
         number(hours.hundredths / 100, "hours"),
         text("hours"),
-        null,
-        null,
-        text(`${hours.days} working days of the crew`),
+        blank(),
+        blank(),
+        text(`${hours.days} working days of the crew`, setIn),
       ),
       ...hours.bags.map(({ bag, minutes }) =>
-        row(text(`  ${bag}`), number(minutes / 60, "hours"), text("hours"), null, null, text("")),
+        row(
+          text(`  ${bag}`),
+          number(minutes / 60, "hours"),
+          text("hours"),
+          blank(),
+          blank(),
+          text(""),
+        ),
       ),
       ...hours.fixed.map(({ says, minutes }) =>
-        row(text("  Job"), number(minutes / 60, "hours"), text("hours"), null, null, text(says)),
+        row(
+          text("  Job"),
+          number(minutes / 60, "hours"),
+          text("hours"),
+          blank(),
+          blank(),
+          text(says, setIn),
+        ),
       ),
       row(
         text("Shipment"),
         number(shipment.weight, "weight"),
         text("lb"),
-        null,
-        null,
-        text(shipment.because),
+        blank(),
+        blank(),
+        text(shipment.because, setIn),
       ),
       row(
         text("Freight"),
-        null,
-        null,
-        null,
-        null,
-        text(freight?.because ?? "no freight rates are set"),
+        blank(),
+        blank(),
+        blank(),
+        blank(),
+        text(freight?.because ?? "no freight rates are set", setIn),
       ),
     ],
     frozenRows: heading + 1,
     frozenColumns: 1,
     tables: [],
     choices: [],
-    print: printSetup({ headingRow: heading, subject: job, title: "Price", caution }),
+    print: printSetup({
+      orientation: "landscape",
+      headingRow: heading,
+      subject: job,
+      title: "Price",
+      caution,
+    }),
   };
 }
+
+/** In line with the reasons above, which stand behind amounts. */
+const setIn = { setIn: true } as const;
 
 const alternateHeadings = [
   { words: "Alternate or option" },

@@ -48,6 +48,8 @@ export type CellDress = {
   /** Numbers go right and text left unless this says otherwise. */
   readonly align?: "left" | "center" | "right";
   readonly wrap?: boolean;
+  /** Words are set in though no number stands before them, to be in line with others that are. */
+  readonly setIn?: true;
   /** A comment shown when the pointer rests on the cell. */
   readonly note?: string;
   /** This many columns to the right are joined into the cell. */
@@ -77,7 +79,8 @@ export type DrawnCell = CellDress &
  */
 export function isSetIn(cells: readonly (DrawnCell | null)[], column: number): boolean {
   const [before, cell] = [cells[column - 1], cells[column]];
-  return isAtRight(before) && cell?.kind !== "blank" && isAtLeft(cell);
+  if (cell?.kind === "blank" || !isAtLeft(cell)) return false;
+  return cell?.setIn === true || isAtRight(before);
 }
 
 const isAtRight = (cell: DrawnCell | null | undefined): boolean =>

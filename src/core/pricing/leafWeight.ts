@@ -80,7 +80,7 @@ export function weighParts(parts: readonly LeafPart[]): WeighedParts {
     return {
       name: part.name,
       weight,
-      because: `${shown(part.count)} x ${piece.says} = ${figureText(weight, 1)} lb`,
+      because: `${shown(part.count)} x ${piece.says} = ${figureText(weight, weight < 0.1 ? 3 : 1)} lb`,
     };
   });
   return {

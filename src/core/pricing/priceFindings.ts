@@ -7,10 +7,15 @@ export const priceFindings = {
     says: "The {kind} is {found}, which is not a percentage.",
     todo: "Type a number such as 25 %. Until then there is no price.",
   },
+  "percent-missing": {
+    level: "stop",
+    says: "The {kind} is blank.",
+    todo: "Type a number such as 25 %. Until then the price is no more than the cost.",
+  },
   "percent-out-of-range": {
     level: "stop",
-    says: "A {kind} of {read} is out of range: the most is {most}.",
-    todo: "Type a percentage such as 25 %. Until then there is no price.",
+    says: "A {kind} of {read} is out of range: it may be from {least} to {most}.",
+    todo: "Type a percentage in that range. Until then there is no price.",
   },
   "margin-out-of-range": {
     level: "stop",
@@ -23,7 +28,7 @@ export const priceFindings = {
     todo: "Type it with its % sign to be sure.",
   },
   "percent-tiny": {
-    level: "note",
+    level: "warn",
     says: "A {kind} of {read} is below one percent.",
     todo: "If {found} was meant as a share of one, type it as a percentage.",
   },

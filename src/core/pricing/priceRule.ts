@@ -47,15 +47,21 @@ export function readPricePercent(
   const about = { place, job, found: String(typed) };
   const read = readPercent(typed);
   if (read === null) {
-    const finding = makeFinding(priceFindings, "percent-not-a-number", {
+    const code = about.found.trim() === "" ? "percent-missing" : "percent-not-a-number";
+    const finding = makeFinding(priceFindings, code, {
       ...about,
       values: { kind },
     });
     return { percent: null, findings: [finding] };
   }
-  const least = kind === "bond" ? 0 : leastPercent;
+  const least = kind === "bond" ? noPercent : leastPercent;
   if (read.percent > mostPercent[kind] || read.percent < least) {
-    const values = { kind, read: percentText(read.percent), most: percentText(mostPercent[kind]) };
+    const values = {
+      kind,
+      read: percentText(read.percent),
+      least: percentText(least),
+      most: percentText(mostPercent[kind]),
+    };
     const code = kind === "margin" ? "margin-out-of-range" : "percent-out-of-range";
     return { percent: null, findings: [makeFinding(priceFindings, code, { ...about, values })] };
   }

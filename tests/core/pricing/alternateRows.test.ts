@@ -72,7 +72,7 @@ describe("as typed", () => {
 
   test.each<readonly [string, Readonly<Partial<Record<AlternateColumn, CellValue>>>, string]>([
     ["another kind", { kind: "maybe", adds: "hours" }, "its kind must be"],
-    ["nothing that can be added", { adds: "luck" }, "it can add"],
+    ["nothing that can be added", { adds: "luck" }, "or add item, material"],
     ["an item that is not there", { adds: "item", of: "HINGES" }, "did you mean HINGE?"],
     ["words for a quantity", { adds: "hours", quantity: "some" }, "some is no quantity"],
     ["material without a price", { adds: "material", of: "Closers" }, "has no price"],

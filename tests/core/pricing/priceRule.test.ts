@@ -34,6 +34,7 @@ describe("a typed markup, margin or bond", () => {
     ["markup", -0.95, "percent-out-of-range"],
     ["bond", "9.1%", "percent-out-of-range"],
     ["bond", -0.01, "percent-out-of-range"],
+    ["margin", " ", "percent-missing"],
   ] as const)("%s %s gives no price: %s", (kind, typed, code) => {
     const { percent: none, findings } = read(kind, typed);
     expect(none).toBeNull();
@@ -43,14 +44,14 @@ describe("a typed markup, margin or bond", () => {
   });
 
   test.each([
-    ["markup", "25%", 250_000, "markup-is-the-target-margin"],
-    ["margin", "33.3%", 250_000, "margin-is-the-target-markup"],
-    ["margin", "60%", 250_000, "margin-looks-like-markup"],
-    ["markup", 25, null, "percent-read-as"],
-    ["margin", 0.0025, null, "percent-tiny"],
-  ] as const)("%s %s is taken with a note: %s", (kind, typed, target, code) => {
+    ["markup", "25%", 250_000, "markup-is-the-target-margin", "note"],
+    ["margin", "33.3%", 250_000, "margin-is-the-target-markup", "note"],
+    ["margin", "60%", 250_000, "margin-looks-like-markup", "note"],
+    ["markup", 25, null, "percent-read-as", "note"],
+    ["margin", 0.0025, null, "percent-tiny", "warn"],
+  ] as const)("%s %s is taken and doubted: %s", (kind, typed, target, code, level) => {
     const { findings } = read(kind, typed, target);
-    expect(findings.map((finding) => [finding.code, finding.level])).toEqual([[code, "note"]]);
+    expect(findings.map((finding) => [finding.code, finding.level])).toEqual([[code, level]]);
     expect(findings[0]?.message).not.toMatch(/[{}]/);
   });
 
