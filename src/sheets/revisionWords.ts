@@ -112,7 +112,7 @@ export function doubtTexts({
       : [`In ${from} the job was called ${jobWas}: it is taken to be the same.`]),
     ...[...(isComplete.from ? [] : [from]), ...(isComplete.to ? [] : [to])].map(
       (name) =>
-        `NOT COMPLETE: ${name} left something uncounted, so hardware and money are not the whole difference.`,
+        `NOT COMPLETE. Something is not counted (${name}), so hardware and money are not the whole difference.`,
     ),
     ...(currency.from === currency.to
       ? []

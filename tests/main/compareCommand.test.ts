@@ -97,7 +97,7 @@ describe("npm run compare", () => {
     const newer = schedule("b.csv", "D1,1,hinged door,wide,7',8'");
     const { status, stdout } = compare(older, newer);
     expect(status).toBe(1);
-    expect(stdout).toContain(`NOT COMPLETE: ${newer} left something uncounted`);
+    expect(stdout).toContain(`NOT COMPLETE. Something is not counted (${newer}),`);
     expect(stdout).toContain("Row can be read: yes is now no");
   });
 

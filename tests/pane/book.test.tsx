@@ -213,6 +213,24 @@ describe("other books", () => {
     await within(part).findByText("The kit book in other.csv says the same as this one.");
   });
 
+  test("says that a first book takes the starter's place, and keeps the starter's rows for who wants them", async () => {
+    const opened = await openBook(schedule());
+    const small = workbookOf({
+      Parts: [
+        ["Type", "Bag", "Step", "Item", "Quantity", "When"],
+        ["Dutch door", "Leaf", 1, "PANEL", 2, null],
+      ],
+    });
+    const part = await choose(opened, "small.csv", small);
+    await within(part).findByText(/\d+ rows of the starter go, since it has no such rows/);
+    await opened.user.click(within(part).getByRole("button", { name: "Keep the starter’s rows" }));
+    expect(within(part).queryByText(/rows of the starter go/)).toBeNull();
+    // What is new comes first.
+    expect(within(part).getAllByRole("checkbox")[0]).toMatchObject({ checked: true });
+    await within(part).findByText(/rows differ, 1 to take over/);
+    expect(await axeFaults()).toEqual([]);
+  });
+
   test("says when the other book is the same, or there is none", async () => {
     const opened = await openBook(schedule());
     const part = await choose(opened, "none.csv", workbookOf({ Start: [["Mark", "Width"]] }));

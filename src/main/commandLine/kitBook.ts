@@ -154,7 +154,11 @@ function numberField({ book }: KitBookAtHand, words: string): Result<Field, stri
   const named = fieldNamed(words, book.fields);
   const name = named === null ? "" : named.kind === "column" ? named.key : named.name;
   const field = book.fields.find((known) => known.name === name);
-  if (field === undefined) return err(`--field names no field of an opening: "${words}".`);
+  if (field === undefined) {
+    const numbers = book.fields.filter(({ kind }) => kind !== "text" && kind !== "yesNo");
+    const known = numbers.map(({ label }) => label.toLowerCase()).join(", ");
+    return err(`--field names no field of an opening: "${words}". There are ${known}.`);
+  }
   return field.kind === "text" || field.kind === "yesNo"
     ? err(`${field.label} is no number, so it has no boundaries.`)
     : ok(field);

@@ -9,6 +9,7 @@ import {
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import type { Inputs } from "../../app/inputs";
 import type { KitBookAtHand } from "../../app/kitBookAtHand";
+import { counted } from "../../core/base/counted";
 import { err, ok, type Result } from "../../core/base/result";
 import type { RowChange } from "../../core/bookcheck/compareBooks";
 import { headingsOf } from "../../core/estimate/estimate";
@@ -56,6 +57,7 @@ export async function importBook(
     : wanted.size === 0
       ? "Nothing is written."
       : "Nothing is written yet: add --yes and --out NEW.xlsx to take them over.";
+  const gone = hand.isStarter ? [...wanted].filter(({ kind }) => kind === "removed").length : 0;
   const text = json
     ? JSON.stringify(
         {
@@ -73,6 +75,11 @@ export async function importBook(
         changesText(changes, (each) => (wanted.has(each) ? "" : " (left)")),
         "",
         `${wanted.size} of ${changes.length} changes are taken over. ${done}`,
+        ...(gone === 0
+          ? []
+          : [
+              `This workbook counts by the starter, and the other book takes its place: ${counted(gone, "row of the starter goes", "rows of the starter go")}, since it has no such rows. To keep them, name what is to be taken over with --take.`,
+            ]),
         ...stops.map(
           ({ message }) => `The book would then have a row that does not work. ${message}`,
         ),

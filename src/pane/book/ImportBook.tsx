@@ -64,7 +64,7 @@ type ChangesProps = WriteDrawings & {
 function Changes({ state, name, edition, writing, write }: ChangesProps) {
   const styles = useBookStyles();
   const shared = useSharedStyles();
-  const { changes, isTaken, take, taken, stops } = state;
+  const { changes, isTaken, take, taken, starterRowsGone, stops } = state;
   return (
     <>
       <div role="status">
@@ -73,6 +73,21 @@ function Changes({ state, name, edition, writing, write }: ChangesProps) {
           take over
         </h3>
       </div>
+      {starterRowsGone.length === 0 ? null : (
+        <Notice
+          level="warn"
+          quiet
+          actions={
+            <SmallButton onClick={() => take(starterRowsGone, false)}>
+              Keep the starter’s rows
+            </SmallButton>
+          }
+        >
+          This workbook counts by the starter, and {name} would take its place:{" "}
+          {counted(starterRowsGone.length, "row of the starter goes", "rows of the starter go")},
+          since it has no such rows.
+        </Notice>
+      )}
       <div className={styles.buttons}>
         <SmallButton onClick={() => take(changes, true)}>All of them</SmallButton>
         <SmallButton onClick={() => take(changes, false)}>None</SmallButton>

@@ -36,6 +36,8 @@ export type ImportState = {
   readonly isTaken: (change: RowChange) => boolean;
   readonly take: (changes: readonly RowChange[], taken: boolean) => void;
   readonly taken: number;
+  /** Rows of the starter that go because the other book has none of them; none where a person's own book counts. */
+  readonly starterRowsGone: readonly RowChange[];
   /** What would not work in the book that comes of it. */
   readonly stops: readonly Finding[];
   readonly draw: () => readonly Drawing[];
@@ -74,14 +76,12 @@ export function useImport(hand: KitBookAtHand, inputs: Inputs): ImportState {
         : importedRows(change, (each) => chosen.get(changeKey(each)) ?? isOffered(each, change)),
     [change, chosen],
   );
-  // What is taken over comes first, and stays there whatever a person chooses.
+  // What the other book has comes first, and what it lacks behind that.
   const changes = useMemo(
     () =>
-      change === null
-        ? []
-        : change.changes.toSorted(
-            (one, other) => Number(isOffered(other, change)) - Number(isOffered(one, change)),
-          ),
+      (change?.changes ?? []).toSorted(
+        (one, other) => Number(one.kind === "removed") - Number(other.kind === "removed"),
+      ),
     [change],
   );
   const headings = headingsOf(inputs.schedules).join("\n");
@@ -109,6 +109,9 @@ export function useImport(hand: KitBookAtHand, inputs: Inputs): ImportState {
     take: (changes, taken) =>
       setChosen(new Map([...chosen, ...changes.map((each) => [changeKey(each), taken] as const)])),
     taken: changes.filter(isTaken).length,
+    starterRowsGone: hand.isStarter
+      ? changes.filter((each) => each.kind === "removed" && isTaken(each))
+      : [],
     stops,
     draw: () => (rows === null ? [] : importDrawings(rows, inputs.kitBookEdition)),
   };
