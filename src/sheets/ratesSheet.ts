@@ -3,36 +3,51 @@ import type { RateRow } from "../core/pricing/rateRow";
 import { rateBasis, rateRows } from "../core/pricing/rateRows";
 import type { Drawing, DrawnCell } from "../workbook/drawing";
 import { blank, headingRow, number, row, text, wordsRow } from "./cells";
+import { fittedRow } from "./fittedRow";
 import { printSetup } from "./printSetup";
 
 const fixed = [
   { words: "Rate", width: 38 },
   { words: "Unit", width: 26 },
   { words: "What it means", width: 48 },
-  { words: "Usual", width: 18, note: "Counts for every job whose own column is blank." },
+  {
+    words: "Usual",
+    width: 24,
+    numbers: true,
+    note: "Counts for every job whose own column is blank.",
+  },
 ] as const;
 
 /** The starter's values as the usual ones; blank columns for the jobs. */
 export function ratesSheet(name: string, jobs: readonly string[]): Drawing {
   const headings = [
     ...fixed,
-    ...jobs.map((job) => ({ words: job, width: 20, note: "Only what differs from the usual." })),
+    ...jobs.map((job) => ({
+      words: job,
+      width: 20,
+      numbers: true,
+      note: "Only what differs from the usual.",
+    })),
   ];
+  const widths = headings.map(({ width }) => width);
   const heading = 1;
   return {
     name,
     mark: null,
-    columnWidths: headings.map(({ width }) => width),
+    columnWidths: widths,
     rows: [
       wordsRow(`Every value here is an ${rateBasis}.`, "caution", headings.length),
-      headingRow(headings),
+      fittedRow(headingRow(headings), widths),
       ...rateRows.map((rate) =>
-        row(
-          text(rate.label),
-          text(rate.unit),
-          text(rate.says),
-          starterCell(rate),
-          ...jobs.map(() => blank({ look: "input", align: "right" })),
+        fittedRow(
+          row(
+            text(rate.label),
+            text(rate.unit),
+            text(rate.says),
+            starterCell(rate),
+            ...jobs.map(() => blank({ look: "input", align: "right" })),
+          ),
+          widths,
         ),
       ),
     ],
@@ -50,7 +65,13 @@ export function ratesSheet(name: string, jobs: readonly string[]): Drawing {
             othersToo: false,
           })),
     ),
-    print: printSetup({ headingRow: heading, subject: "", title: name, caution: "" }),
+    print: printSetup({
+      orientation: "landscape",
+      headingRow: heading,
+      subject: "",
+      title: name,
+      caution: "",
+    }),
   };
 }
 
@@ -58,5 +79,5 @@ const starterCell = ({ starter }: RateRow): DrawnCell =>
   typeof starter === "number"
     ? number(starter, "general", { look: "input" })
     : starter === ""
-      ? blank({ look: "input" })
+      ? blank({ look: "input", align: "right" })
       : text(starter, { look: "input", align: "right" });

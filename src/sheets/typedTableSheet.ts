@@ -43,7 +43,11 @@ export function typedTableSheet({ name, columns, rows, notice }: TypedTable): Dr
         })),
       ),
       ...rows.map((cells) =>
-        row(...columns.map((column, index) => typedCell(cells[index] ?? null, column))),
+        row(
+          ...columns.map((column, index) =>
+            typedCell(cells[index] ?? null, column, columns[index - 1]?.format !== undefined),
+          ),
+        ),
       ),
     ],
     frozenRows: heading + 1,
@@ -72,9 +76,10 @@ export function typedTableSheet({ name, columns, rows, notice }: TypedTable): Dr
   };
 }
 
-function typedCell(value: CellValue, { format }: TypedColumn): DrawnCell {
+/** Text is set in where the column before it is of numbers, whether or not one stands there. */
+function typedCell(value: CellValue, { format }: TypedColumn, setIn: boolean): DrawnCell {
   if (value === null) return blank({ look: "input" });
   if (typeof value === "number") return number(value, format ?? "general", { look: "input" });
   if (typeof value === "object" && value.kind === "date") return date(value, { look: "input" });
-  return text(cellText(value), { look: "input" });
+  return text(cellText(value), { look: "input", ...(setIn ? { setIn } : {}) });
 }
