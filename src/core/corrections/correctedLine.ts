@@ -4,7 +4,7 @@ import { quantityOf } from "../takeoff/explain";
 import { shareWhole } from "../base/shareWhole";
 import { pieces, type Pieces } from "../base/units";
 import type { Line } from "../takeoff/takeOff";
-import type { Change } from "./change";
+import { writeChange, type Change } from "./change";
 import type { AddedRow, LineCorrection } from "./correction";
 
 /** `quantity` is what stands after the correction, and `counts` add up to `counted`. */
@@ -36,7 +36,8 @@ export const isAdded = ({ typed }: Pick<CorrectedLine, "typed">): boolean =>
 export function correctionWords({ typed, change }: CorrectedLine): string {
   if (typed === null) return "";
   const { quantity, correction, reason, by } = typed.typed;
-  const what = isAdded({ typed }) ? `${quantity} added by hand` : correction || "spares typed";
+  const asUsed = change === null ? correction : writeChange(change);
+  const what = isAdded({ typed }) ? `${quantity} added by hand` : asUsed || "spares typed";
   const whose = by === "" ? "" : ` by ${by}`;
   const unused = change === null && correction !== "" ? " (not used)" : "";
   return `${what}${unused}${whose}${reason === "" ? "" : `: ${reason}`}`;

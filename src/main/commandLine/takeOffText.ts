@@ -1,6 +1,6 @@
 /** The take-off as text that a person reads in a terminal. */
 import { findingCell, findingLevels, type Finding } from "../../core/base/finding";
-import { correctionWords } from "../../core/corrections/correctedLine";
+import { correctionWords, isAdded } from "../../core/corrections/correctedLine";
 import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import type { Currency } from "../../core/money/currency";
 import { moneyText } from "../../core/money/writeMoney";
@@ -58,7 +58,9 @@ function jobText(job: JobEstimate, lengths: LengthStyle, currency: Currency): re
       const words = correctionWords(line);
       const size = sizeText(line);
       const name = size === "" ? line.item : `${line.item} ${size}`;
-      return words === "" ? [] : [`  ${name}: ${line.counted} counted, ${words}`];
+      return words === ""
+        ? []
+        : [`  ${name}: ${isAdded(line) ? "" : `${line.counted} counted, `}${words}`];
     }),
     ...material.families.map(({ family, cost }) => `  ${family}: ${moneyText(cost, currency)}`),
     `  Material: ${material.total === null ? "nothing could be priced" : moneyText(material.total, currency)}` +
