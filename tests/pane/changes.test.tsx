@@ -1,6 +1,6 @@
 /** @jest-environment jsdom */
 import { afterEach, describe, expect, test } from "@jest/globals";
-import { cleanup, waitFor, within } from "@testing-library/react";
+import { cleanup, fireEvent, waitFor, within } from "@testing-library/react";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
 import { listIssues } from "../../src/app/issues";
 import { readAnswers } from "../../src/app/markAnswers";
@@ -147,6 +147,25 @@ describe("changes", () => {
     expect(await listIssues(workbook)).toEqual({ ok: true, value: [] });
     expect(find.queryByRole("combobox")).toBeNull();
   });
+
+  test("of many openings show how far they are, can be stopped, and go on", async () => {
+    const marks = Array.from({ length: 450 }, (_, place) => `D-${place}`);
+    const workbook = workbookOf({
+      Schedule: scheduleRows(...marks.map((mark) => `${mark} | 1 | hinged door | 3' | 7' | 8'`)),
+    });
+    const { find, freeze, says } = await openChanges(workbook);
+    await freeze("Bid");
+    await says(/^No opening differs/);
+    for (const [place, mark] of marks.entries()) type(workbook, place + 1, 1, `X${mark}`);
+    await find.findByRole("progressbar", { name: "Comparing" });
+    fireEvent.click(find.getByRole("button", { name: "Stop" }));
+    await find.findByText("Stopped.");
+    // What was compared last stays in sight.
+    await says(/^No opening differs/);
+    fireEvent.click(find.getByRole("button", { name: "Go on" }));
+    await says(/^450 openings perhaps under another mark/);
+    expect(find.queryByRole("progressbar", { name: "Comparing" })).toBeNull();
+  }, 60_000);
 
   test("say why an issue cannot be kept or read, and keep what was typed", async () => {
     const workbook = crib();
