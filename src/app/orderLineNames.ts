@@ -47,7 +47,7 @@ export function readCame(
   { packSize }: Pick<OrderedPacks, "packSize">,
 ): Pieces | null {
   const [, digits, unit = "packs"] =
-    /^(\d{1,9})\s*(packs?|pcs|pieces?)?$/i.exec(typed.trim()) ?? [];
+    /^(\d{1,9})\s*(packs?|pcs?|pieces?)?$/i.exec(typed.trim()) ?? [];
   if (digits === undefined) return null;
   const count = Number(digits) * (/^packs?$/i.test(unit) ? packSize : 1);
   return isPieces(count) ? pieces(count) : null;
@@ -55,7 +55,7 @@ export function readCame(
 
 /** `3 packs of 50`, `37 pcs`; a pack of one is a piece. */
 export function piecesWords(count: number, { packSize }: Pick<OrderedPacks, "packSize">): string {
-  if (packSize === 1 || count % packSize !== 0) return `${count} pcs`;
+  if (packSize === 1 || count % packSize !== 0) return `${count} ${count === 1 ? "pc" : "pcs"}`;
   const packs = count / packSize;
   return `${packs} ${packs === 1 ? "pack" : "packs"} of ${packSize}`;
 }

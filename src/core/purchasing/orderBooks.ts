@@ -14,9 +14,10 @@ import {
 } from "./orderRecord";
 import type { Receipt } from "./receipt";
 import { allOpen } from "./receipts";
-import { takeReceipt } from "./takeReceipt";
+import { offcutChanges, takeReceipt } from "./takeReceipt";
+import { progressOf } from "./orderProgress";
 import { giveUpPromises } from "./giveUpPromises";
-import { openPromises } from "./promises";
+import { openPromises, type OpenPromise } from "./promises";
 import { sizedKey } from "./sizedItem";
 import { piecesByKey } from "./sizedPieces";
 import { sentOrders, type OrderBooks } from "./standing";
@@ -104,11 +105,12 @@ export function receiveLines(
   receipt: Receipt,
   isSure: boolean,
 ): Result<OrderBooks, OrderFault> {
-  const received = takeStep(books, number, (order) => takeReceipt(order, receipt, isSure));
+  const owed = owedTo(books, number);
+  const received = takeStep(books, number, (order) => takeReceipt(order, receipt, isSure, owed));
   if (!received.ok) return received;
   const isShort = receipt.lines.some(({ isClosed }) => isClosed);
   const kept = keepPromises(received.value, receipt.day, receipt.who);
-  return ok(isShort ? giveUpPromises(kept, receipt) : kept);
+  return ok(isShort ? giveUpPromises(kept) : kept);
 }
 
 function takeStep(
@@ -135,7 +137,10 @@ const unknown = (number: string): OrderFault => ({
   message: `There is no order ${number}.`,
 });
 
-/** Takes what orders were promised off the shelf as far as it is there, the earlier order first. */
+/**
+ * Takes what orders were promised off the shelf as far as it is there, the earlier order first. Of a
+ * bar that an order gets after it was received the offcut is kept, and may be promised too.
+ */
 function keepPromises(books: OrderBooks, day: number, who: string): OrderBooks {
   const there = piecesByKey(stockOnHand(books.movements), sizedKey);
   const changes = openPromises(books.orders, books.movements).flatMap((promise) => {
@@ -146,5 +151,20 @@ function keepPromises(books: OrderBooks, day: number, who: string): OrderBooks {
     there.set(key, (there.get(key) ?? 0) - kept);
     return [takenChange(order, { ...promise, pieces: pieces(kept) }, day, who)];
   });
-  return { ...books, movements: addMovements(books.movements, changes) };
+  if (changes.length === 0) return books;
+  const taken = { ...books, movements: addMovements(books.movements, changes) };
+  const offcuts = books.orders.flatMap((order) =>
+    order.state === "received"
+      ? offcutChanges(
+          order,
+          progressOf(order, owedTo(books, order.number)),
+          progressOf(order, owedTo(taken, order.number)),
+          { day, who },
+        )
+      : [],
+  );
+  return keepPromises({ ...taken, movements: addMovements(taken.movements, offcuts) }, day, who);
 }
+
+const owedTo = ({ orders, movements }: OrderBooks, number: string): readonly OpenPromise[] =>
+  openPromises(orders, movements).filter(({ order }) => order === number);

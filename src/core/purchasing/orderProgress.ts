@@ -29,14 +29,15 @@ export type OrderProgress = {
   readonly toStock: readonly SizedPieces[];
 };
 
-/** `owed`: promises to the order that are still open; its jobs have not got what they are for. */
+/** `owed`: promises to the order that are still open; what they are for is not there yet. */
 export function progressOf(order: OrderRecord, owed: readonly TakenPieces[] = []): OrderProgress {
   const lines = lineStands(order);
   const used = lines.map((line, at) => Math.min(line.came, forJobs(order, line, at)));
   const effect = inEffect(order);
   const isDone = order.state === "received";
+  const reached = withoutPromises(order, owed);
   const { gives, offcuts } = isDone
-    ? { gives: withoutPromises(order, owed).covers, offcuts: effect.offcuts }
+    ? { gives: reached.covers, offcuts: reached.offcuts }
     : orderGoods(order, used);
   const open = order.packs.map(({ item, size }, at): SizedPieces => {
     const line = lines[at];
@@ -100,13 +101,6 @@ export function inEffect(order: OrderRecord): OrderRecord {
 /** The order as if it had given up those promises too. */
 const withoutPromises = (order: OrderRecord, gone: readonly TakenPieces[]): OrderRecord =>
   inEffect(gone.length === 0 ? order : { ...order, givenUp: [...order.givenUp, ...gone] });
-
-/** Offcuts that there are no more once the order gives those promises up. */
-export const offcutsLost = (
-  order: OrderRecord,
-  gone: readonly TakenPieces[],
-): readonly SizedPieces[] =>
-  lessPieces(inEffect(order).offcuts, withoutPromises(order, gone).offcuts, sizedKey);
 
 const keyOfTaken = ({ job, ...each }: TakenPieces): string => JSON.stringify([job, sizedKey(each)]);
 const keyOfJob = (each: JobPieces): string => jobKeyOf(each.job, each);

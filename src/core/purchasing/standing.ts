@@ -3,7 +3,7 @@ import { pieces } from "../base/units";
 import type { Standing } from "./orderInput";
 import type { OrderRecord } from "./orderRecord";
 import { groupBy } from "./groupBy";
-import { progressOf } from "./orderProgress";
+import { progressOf, type OrderProgress } from "./orderProgress";
 import { openPromises } from "./promises";
 import { sizedKey } from "./sizedItem";
 import { addUp, piecesByKey, type SizedPieces } from "./sizedPieces";
@@ -38,8 +38,7 @@ export const sentOrders = ({ orders }: OrderBooks): readonly OrderRecord[] =>
  */
 export function standingOf(books: OrderBooks): Standing {
   const { orders, movements } = books;
-  const owed = groupBy(openPromises(orders, movements), ({ order }) => order);
-  const progress = sentOrders(books).map((order) => progressOf(order, owed.get(order.number)));
+  const progress = progressOfAll(books);
   const coming = comingForStock(books);
   const promised = piecesByKey(openPromises(orders, movements), sizedKey);
   const comes = piecesByKey(coming, sizedKey);
@@ -55,7 +54,12 @@ export function standingOf(books: OrderBooks): Standing {
 
 /** What sent orders, and other means, still bring for stock, promised or not. */
 export const comingForStock = (books: OrderBooks): readonly SizedPieces[] =>
-  addUp([...books.elsewhere, ...sentOrders(books).flatMap((order) => progressOf(order).toStock)]);
+  addUp([...books.elsewhere, ...progressOfAll(books).flatMap(({ toStock }) => toStock)]);
+
+function progressOfAll(books: OrderBooks): readonly OrderProgress[] {
+  const owed = groupBy(openPromises(books.orders, books.movements), ({ order }) => order);
+  return sentOrders(books).map((order) => progressOf(order, owed.get(order.number)));
+}
 
 const less = (
   stock: readonly SizedPieces[],

@@ -1,7 +1,7 @@
 /** A receipt of a sent order: rows for the shelf, and the order with the receipt behind its others. */
 import { err, ok, type Result } from "../base/result";
-import { progressOf } from "./orderProgress";
-import type { OrderedPacks, OrderFault, OrderRecord, OrderStep } from "./orderRecord";
+import { progressOf, type OrderProgress } from "./orderProgress";
+import type { OrderedPacks, OrderFault, OrderRecord, OrderStep, TakenPieces } from "./orderRecord";
 import type { Receipt } from "./receipt";
 import { lineStands } from "./receipts";
 import { sizedKey, type SizedItem } from "./sizedItem";
@@ -11,12 +11,14 @@ import type { StockChange } from "./stockMovements";
 /**
  * What was bought for the jobs goes to them as it comes, and the rest to the shelf. The order is
  * received once nothing is to come any more. `isSure`: more than is still to come of a line is taken
- * in too, as stock; it is refused otherwise, whether the order is open or received.
+ * in too, as stock; it is refused otherwise, whether the order is open or received. `owed`: promises
+ * to it that are still open.
  */
 export function takeReceipt(
   order: OrderRecord,
   receipt: Receipt,
   isSure: boolean,
+  owed: readonly TakenPieces[] = [],
 ): Result<OrderStep, OrderFault> {
   const fault = receiptFault(order, receipt, isSure);
   if (fault !== null) return err(fault);
@@ -26,7 +28,7 @@ export function takeReceipt(
     isOver && order.state === "sent"
       ? { ...added, state: "received", received: receipt.day }
       : added;
-  const [had, has] = [progressOf(order), progressOf(after)];
+  const [had, has] = [progressOf(order, owed), progressOf(after, owed)];
   const { day, who } = receipt;
   const row = (
     { item, size }: SizedItem,
@@ -49,12 +51,29 @@ export function takeReceipt(
         usedRow(packs, (had.used[at] ?? 0) - (has.used[at] ?? 0)),
       ];
     }),
-    ...lessPieces(has.offcuts, had.offcuts, sizedKey).map((offcut) =>
-      row(offcut, "offcut", offcut.pieces, "left of a bar"),
-    ),
+    ...offcutChanges(order, had, has, receipt),
   ];
   return ok({ order: after, changes: changes.filter(({ change }) => change !== 0) });
 }
+
+/** Rows for the offcuts that there are now and were not before. */
+export const offcutChanges = (
+  { number }: OrderRecord,
+  had: OrderProgress,
+  has: OrderProgress,
+  { day, who }: Pick<Receipt, "day" | "who">,
+): readonly StockChange[] =>
+  lessPieces(has.offcuts, had.offcuts, sizedKey).map(({ item, size, pieces }) => ({
+    item,
+    size,
+    kind: "offcut",
+    change: pieces,
+    day,
+    job: null,
+    order: number,
+    who,
+    note: "left of a bar",
+  }));
 
 /** `2 x 50 from Alder`, or `37 pieces from Alder` of boxes that were not full. */
 const receivedWords = ({ packSize, supplier }: OrderedPacks, came: number): string =>

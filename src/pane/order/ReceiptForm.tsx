@@ -22,7 +22,7 @@ import { useOrderStyles } from "./order.styles";
 
 const useStyles = makeStyles({
   actions: { display: "flex", flexWrap: "wrap", gap: tokens.spacingHorizontalS },
-  came: { width: "88px" },
+  came: { width: "88px", alignSelf: "start" },
   number: { textAlign: "right" },
 });
 

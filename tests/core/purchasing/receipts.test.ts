@@ -175,6 +175,23 @@ describe("an order that was promised what was closed short", () => {
     expect(toBuy(more, books)).toEqual(["HN 1/4 x 7"]);
   });
 
+  test("gives up an offcut too, of a bar that the one before it does not get", () => {
+    const pieces = (count: number): OrderInput =>
+      inputOf({
+        demands: [["Mill", "1", "TRACK", count, 60]],
+        offers: [offerOf({ item: "TRACK", size: [240], price: 5000 })],
+      });
+    const three = [1, 2, 3].reduce((books, count) => orderAndSend(pieces(count), books), noBooks);
+    expect(three.orders.map(({ packs }) => packs.length)).toEqual([1, 0, 0]);
+    const books = received(three, "PO-1", [[0, 0, "close"]]);
+    expect(books.orders.map(({ givenUp }) => givenUp.map(({ size }) => size[0]))).toEqual([
+      [],
+      [180],
+      [120],
+    ]);
+    expect(toBuy(pieces(3), books)).toEqual(["TRACK 60 x 3"]);
+  });
+
   test("keeps it where enough comes all the same", () => {
     const books = received(both, "PO-1", [
       [0, 45, "close"],
