@@ -206,18 +206,46 @@ export function shownAt(book: FakeBook, sheet: FakeSheet, row: number, column: n
   const cell = sheet.cells.get(cellKey(row, column));
   if (cell === undefined) return "";
   if (cell.formula === null) return cell.value;
-  const busy = calculating.get(book) ?? new Set<FakeCell>();
-  calculating.set(book, busy);
-  if (busy.has(cell)) return 0;
-  busy.add(cell);
+  const work = calculating.get(book) ?? { busy: new Set(), done: null, circles: 0 };
+  calculating.set(book, work);
+  const known = work.done?.get(cell);
+  if (known !== undefined) return known;
+  if (work.busy.has(cell)) {
+    work.circles += 1;
+    return 0;
+  }
+  work.busy.add(cell);
+  const { circles } = work;
   try {
-    return evaluate(cell.formula, surroundings(book, sheet, row));
+    const value = evaluate(cell.formula, surroundings(book, sheet, row));
+    if (work.circles === circles) work.done?.set(cell, value);
+    return value;
   } finally {
-    busy.delete(cell);
+    work.busy.delete(cell);
   }
 }
 
-const calculating = new WeakMap<FakeBook, Set<FakeCell>>();
+/** Looks at the book while nothing in it changes: each formula is calculated once. */
+export function whileStill<T>(book: FakeBook, look: () => T): T {
+  const before = calculating.get(book);
+  calculating.set(book, { busy: new Set(), done: before?.done ?? new Map(), circles: 0 });
+  try {
+    return look();
+  } finally {
+    if (before === undefined) calculating.delete(book);
+    else calculating.set(book, before);
+  }
+}
+
+type Calculation = {
+  readonly busy: Set<FakeCell>;
+  /** What is known of cells, where the book stands still. */
+  readonly done: Map<FakeCell, FakeValue> | null;
+  /** How often a formula came back to itself. */
+  circles: number;
+};
+
+const calculating = new WeakMap<FakeBook, Calculation>();
 
 const surroundings = (
   book: FakeBook,

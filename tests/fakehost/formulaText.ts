@@ -46,8 +46,19 @@ const pattern = new RegExp(
   "gu",
 );
 
+const tokensOf = new Map<string, readonly Token[]>();
+
 /** The formula's parts in order; joined, their texts are the formula again. */
 export function tokens(formula: string): readonly Token[] {
+  const known = tokensOf.get(formula);
+  if (known !== undefined) return known;
+  if (tokensOf.size > 20_000) tokensOf.clear();
+  const read = readTokens(formula);
+  tokensOf.set(formula, read);
+  return read;
+}
+
+function readTokens(formula: string): readonly Token[] {
   return Array.from(formula.matchAll(pattern), (match): Token => {
     const [text] = match;
     const groups = match.groups ?? {};

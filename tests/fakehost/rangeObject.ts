@@ -15,6 +15,7 @@ import {
   cellsIn,
   fixHeadings,
   shownAt,
+  whileStill,
   usedArea,
   type FakeCell,
   type FakeSheet,
@@ -63,12 +64,14 @@ export function rangeObject(world: World, sheet: FakeSheet, area: Area): HostObj
   };
   const grid = (read: (row: number, column: number, cell: FakeCell | undefined) => unknown) => {
     bounded();
-    return Array.from({ length: rows }, (_, down) =>
-      Array.from({ length: columns }, (__, right) =>
-        read(
-          row + down,
-          column + right,
-          sheet.cells.get((row + down) * allColumns + column + right),
+    return whileStill(book, () =>
+      Array.from({ length: rows }, (_, down) =>
+        Array.from({ length: columns }, (__, right) =>
+          read(
+            row + down,
+            column + right,
+            sheet.cells.get((row + down) * allColumns + column + right),
+          ),
         ),
       ),
     );

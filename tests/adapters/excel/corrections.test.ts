@@ -5,14 +5,14 @@ import { chanceOf, newWorld, schedule } from "../../app/corrections/world";
 import { excelDesk } from "./excelDesk";
 
 /** Each writing is some twenty requests to the object model, so fewer edits than in memory. */
-const steps = 120;
+const steps = 600;
 
 test("no correction is lost in Excel, whatever is edited", async () => {
   const chance = chanceOf(7);
   const world = newWorld(await excelDesk(schedule, "1.9"));
   await takeOffAgain(world, chance);
   for (let step = 0; step < steps; step += 1) {
-    if (chance(5) > 0) {
+    if (chance(9) > 0) {
       edit(world, chance);
       continue;
     }

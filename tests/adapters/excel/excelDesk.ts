@@ -12,6 +12,7 @@ import {
   isEmpty,
   shownAt,
   usedArea,
+  whileStill,
   type FakeBook,
   type FakeCell,
   type FakeSheet,
@@ -32,7 +33,7 @@ export async function excelDesk(sheets: TypedSheets, version: string): Promise<D
   };
   const desk: Desk = {
     workbook,
-    sheets: () => book.sheets.map((sheet) => deskSheet(book, sheet)),
+    sheets: () => whileStill(book, () => book.sheets.map((sheet) => deskSheet(book, sheet))),
     type: ({ sheet, row, column }, value) => {
       const cell = cellOf(named(sheet), row, column);
       put(cell, value === null || typeof value === "object" ? "" : value);
