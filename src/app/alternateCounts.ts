@@ -137,7 +137,7 @@ function jobsUnknown(
     });
 }
 
-/** Alternates for every job that name openings which no job has. */
+/** What alternates for every job name that no job has. */
 function openingsNowhere(
   jobs: readonly JobEstimate[],
   typed: readonly TypedAlternate[],
@@ -146,16 +146,21 @@ function openingsNowhere(
   return typed
     .filter(({ job }) => job === "")
     .flatMap(({ name, changes }) =>
-      changes
-        .filter(({ openings }) =>
-          jobs.every((job) => namedOpenings(openings, job, rows.get(jobKey(job.job)) ?? []).isNone),
-        )
-        .map(({ openings: { value, place } }) =>
-          makeFinding(alternateFindings, "alternate-openings-nowhere", {
-            place,
-            found: cellText(value),
-            values: { name },
-          }),
-        ),
+      changes.flatMap(({ openings }) => {
+        const named = jobs.map((job) =>
+          namedOpenings(openings, job, rows.get(jobKey(job.job)) ?? []),
+        );
+        const [first] = named;
+        const nowhere = (first?.unknown ?? []).filter((each) =>
+          named.every(({ unknown }) => unknown.includes(each)),
+        );
+        if (nowhere.length === 0) return [];
+        const code = named.every(({ isNone }) => isNone)
+          ? "alternate-openings-nowhere"
+          : "alternate-openings-partly";
+        const { place } = openings;
+        const found = nowhere.join(", ");
+        return [makeFinding(alternateFindings, code, { place, found, values: { name } })];
+      }),
     );
 }

@@ -248,6 +248,22 @@ describe("is not offered, and says at its cell why", () => {
   });
 });
 
+test("a name that no job has is told, and the others that stand beside it are changed", async () => {
+  const { alternates: of, findings } = await offered({
+    Schedule: doors("yes"),
+    ...own,
+    Alternates: alternates(change("Closer", "no", "A-1, A-9")),
+  });
+  expect(of[0]?.how).toBe("counted again with Closer no on 1 of 3 openings");
+  expect(findings).toEqual([
+    {
+      code: "alternate-openings-partly",
+      cell: "Alternates!I2",
+      message: expect.stringContaining("names A-9,"),
+    },
+  ]);
+});
+
 test("what has no price in it makes it only a least, and it is not quoted", async () => {
   const { workbook, takeOff, prices } = await priced({
     Schedule: doors("no"),

@@ -27,6 +27,11 @@ export const alternateFindings = {
     says: "{name} is offered for no job: none has an opening marked {found}, or of that type.",
     todo: "Type marks or types with commas between them, or leave it blank for all openings.",
   },
+  "alternate-openings-partly": {
+    level: "warn",
+    says: "{name} names {found}, which is no mark and no opening type of any job.",
+    todo: "Type it as the schedule does. The others that it names are changed.",
+  },
   "alternate-not-counted": {
     level: "warn",
     says: "{name} is not offered for {job}: with {found} in it opening {mark} cannot be counted. {message}",
