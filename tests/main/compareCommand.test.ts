@@ -125,3 +125,17 @@ describe("npm run compare", () => {
     expect(readFileSync(book).equals(before)).toBe(true);
   });
 });
+
+test("a count of a .csv is not frozen over it, nor a workbook written over any .csv", () => {
+  const path = schedule("own.csv", "D1,1,hinged door,3',7',8'");
+  const before = readFileSync(path, "utf8");
+  for (const words of [
+    [path, "--freeze", "Bid", "--who", "AB"],
+    [path, path, "--out", path],
+  ]) {
+    const { status, stdout, stderr } = compare(...words);
+    expect([status, stdout]).toEqual([2, ""]);
+    expect(stderr).toContain("own.csv: nothing is written, since a workbook is an .xlsx.");
+    expect(readFileSync(path, "utf8")).toBe(before);
+  }
+});

@@ -16,8 +16,14 @@ export function readWorkbookFile(path: string): Result<FileWorkbook, string> {
   return opened.ok ? opened : err(`${path}: ${opened.error.message}`);
 }
 
-/** Writes beside the file and then puts it in its place, so that the old one stays if writing fails. */
+/**
+ * Writes beside the file and then puts it in its place, so that the old one stays if writing fails.
+ * Error: why not, such as a workbook in place of a .csv, which nothing could open any more.
+ */
 export function writeFileWhole(path: string, bytes: Uint8Array): Result<null, string> {
+  if (isWorkbook(bytes) && !/\.xls[xm]$/i.test(path)) {
+    return err(`${path}: nothing is written, since a workbook is an .xlsx. Name one with --out.`);
+  }
   const aside = `${path}.${randomUUID()}.part`;
   try {
     writeFileSync(aside, bytes);
@@ -28,6 +34,9 @@ export function writeFileWhole(path: string, bytes: Uint8Array): Result<null, st
     return err(`${path}: the file could not be written (${reasonOf(error)}).`);
   }
 }
+
+/** Every .xlsx is a ZIP file, which starts with these two letters. */
+const isWorkbook = ([first, second]: Uint8Array): boolean => first === 0x50 && second === 0x4b;
 
 /** The blocks of every sheet. Error: why one cannot be read. */
 export async function blocksOf(workbook: Workbook): Promise<Result<readonly Block[], string>> {
