@@ -44,7 +44,7 @@ const firstKind = 5;
 const beyondColumn = firstKind + 2 * loadKinds.length;
 
 /** Openings of one step. */
-const slice = 20;
+const slice = 5;
 
 /** The sheet, drawn in short steps. */
 export function* drawHangingLoads(jobs: readonly JobLoads[]): Steps<Drawing> {
@@ -61,6 +61,8 @@ export function* drawHangingLoads(jobs: readonly JobLoads[]): Steps<Drawing> {
   const heading = rows.length - 1;
   const all = jobs.reduce((sum, { openings }) => sum + openings.length, 0);
   let done = 0;
+  /** What leaves are weighed from, by its words: of many openings it is the same. */
+  const weighed = new Map<string, DrawnRow>();
   for (const { job, openings } of jobs) {
     if (openings.length === 0) continue;
     if (rows.length > heading + 1) rows.push(blankRow);
@@ -68,7 +70,10 @@ export function* drawHangingLoads(jobs: readonly JobLoads[]): Steps<Drawing> {
     for (const loads of openings) {
       if (done % slice === 0) yield done / all;
       done += 1;
-      rows.push(fittedRow(openingRow(loads, rows.length), widths), weighedRow(loads));
+      const words = weighedWords(loads);
+      const below = weighed.get(words) ?? joinedRow(words, "muted", widths);
+      weighed.set(words, below);
+      rows.push(fittedRow(openingRow(loads, rows.length), widths), below);
     }
   }
   return {
@@ -116,11 +121,10 @@ function openingRow(one: OpeningLoads, place: number): DrawnRow {
   );
 }
 
-/** What the leaf is weighed from, across the sheet below its opening. */
-function weighedRow({ parts }: OpeningLoads): DrawnRow {
+/** Stands across the sheet below its opening. */
+function weighedWords({ parts }: OpeningLoads): string {
   const weighed = parts.parts.map(({ name, because }) => `${name} ${because}`);
-  const words = `All leaves together ${figureText(parts.weight, 1)} lb: ${weighed.join("; ")}`;
-  return joinedRow(words, "muted", widths);
+  return `All leaves together ${figureText(parts.weight, 1)} lb: ${weighed.join("; ")}`;
 }
 
 const figure = (value: number | null, format: NumberFormat, look: Look): DrawnCell =>
