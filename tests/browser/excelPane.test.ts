@@ -2,6 +2,8 @@
  * The pane as it is built for Excel, over Microsoft's own object model in a real browser. Only the
  * workbook behind it is a fake of ours.
  */
+import { writeFileSync } from "node:fs";
+import path from "node:path";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "@jest/globals";
 import type { RigSetup, SeenSheet } from "../workbook/rig";
 import { openBrowser, type TestBrowser, type WatchedPage } from "./browser";
@@ -166,6 +168,47 @@ describe("the pane in Excel", () => {
     expect((await excel("look")).length).toBeGreaterThan(before.length);
   }, 120_000);
 
+  test("packing lists have their pictures, the margins have their chart", async () => {
+    const { page, excel } = await openDemo();
+    await page.getByRole("tab", { name: "Sheets" }).click();
+    await page.getByRole("checkbox", { name: /^Hardware/ }).uncheck();
+    await page.getByRole("checkbox", { name: /^Packing lists/ }).check();
+    const write = page.getByRole("button", { name: /^Write sheets/ });
+    await write.click();
+    await page.getByText(/sheets written/).waitFor();
+    expect(await page.getByText("did not draw the pictures").count()).toBe(0);
+    const packing = await markedAs("packing", excel);
+    const { pictures } = await excel("floating", packing);
+    expect(pictures.length).toBeGreaterThan(2);
+    const images = pictures.map(({ image }) => Buffer.from(image, "base64"));
+    for (const [index, image] of images.entries()) {
+      expect(image.subarray(1, 4).toString()).toBe("PNG");
+      // Three dots to a point, both ways.
+      const { width, height, visible, top } = pictures[index]?.looks as Record<string, number>;
+      expect(image.readUInt32BE(16)).toBe(Math.ceil(Number(width) * 3));
+      expect(image.readUInt32BE(20)).toBe(Math.ceil(Number(height) * 3));
+      expect([visible, Number(top) > 0]).toEqual([true, true]);
+      expect(image.length).toBeLessThan(150_000);
+    }
+    writeFileSync(path.join("out/screenshots", "excel-picture.png"), images[0] ?? "");
+    const bytes = images.reduce((sum, { length }) => sum + length, 0);
+    console.log(`${images.length} pictures, ${Math.round(bytes / images.length / 1000)} KB each`);
+
+    await write.click();
+    await page.getByText("renewed").first().waitFor();
+    expect((await excel("floating", packing)).pictures).toHaveLength(pictures.length);
+
+    await page.getByRole("tab", { name: "Margins" }).click();
+    await page.getByRole("button", { name: "Sheets", exact: true }).click();
+    await page.getByRole("button", { name: "Write the margins only" }).click();
+    await page.getByText(/sheets? written/).waitFor();
+    const margins = await markedAs("margins", excel);
+    const { charts } = await excel("floating", margins);
+    expect(charts).toEqual([
+      [expect.stringMatching(/!F4:F\d+$/), expect.stringMatching(/!G4:G\d+$/)],
+    ]);
+  }, 120_000);
+
   test("a cell's function answers by the workbook's own kit book and items", async () => {
     const { excel, type } = await openDemo();
     const opening = ["sliding door", "8'-0\"", "7'-0\"", "7'-0\"", "yes", "concrete"];
@@ -189,6 +232,12 @@ describe("the pane in Excel", () => {
     await page.getByRole("status").filter({ hasText: "Wrote" }).waitFor();
   }, 60_000);
 });
+
+/** The name of the first sheet of ours of that kind. */
+async function markedAs(wanted: string, excel: ExcelPane["excel"]): Promise<string> {
+  const marks = Object.entries(await excel("marks"));
+  return marks.find(([, kind]) => kind === wanted)?.[0] ?? "";
+}
 
 async function firstFreeRow(excel: ExcelPane["excel"]): Promise<number> {
   const cells = sheetOf(await excel("look"), "Schedule");

@@ -186,20 +186,24 @@ describe("what the crew works from", () => {
     ]);
   });
 
-  test("says where pictures are that the spreadsheet does not draw", async () => {
+  test.each([
+    [{ pictures: "kept" }, /They are in the .xlsx that you save, and under Jobs/],
+    [{ pictures: "words" }, /Their words stand in their place/],
+    [{ charts: "kept" }, /It is in the .xlsx that you save, and under Margins/],
+    [{ charts: "none" }, /made no chart. Its numbers stand on the sheet/],
+  ] as const)("says where %j are that the spreadsheet does not draw", async (what, words) => {
     const workbook = await demoWorkbook();
     const { user, write } = await openSheets({
       ...workbook,
       write: async (drawings, options) => {
         const written = await workbook.write(drawings, options);
         if (!written.ok) return written;
-        const pictures = "kept" as const;
-        return { ok: true, value: written.value.map((sheet) => ({ ...sheet, pictures })) };
+        return { ok: true, value: written.value.map((sheet) => ({ ...sheet, ...what })) };
       },
     });
     await user.click(kind(/^Packing lists/));
     await write();
-    await screen.findByText(/They are in the .xlsx that you save, and under Jobs/);
+    await screen.findByText(words);
   });
 
   test("has labels on paper that is set here and kept in the workbook", async () => {

@@ -9,7 +9,7 @@
 import type { CarriedCell, SheetMark } from "../../workbook/drawing";
 import type { ChartPlan } from "./charts";
 import type { Dress } from "./dress";
-import type { PlacedPicture } from "./pictures";
+import type { PlacedPicture } from "./placedPicture";
 import type { StandingTable } from "./tables";
 
 export type JournalSheet = {

@@ -8,19 +8,12 @@ import type { DrawnPicture } from "../../workbook/drawing";
 import { pictureName } from "../../workbook/pictureWords";
 import type { SheetSnapshot } from "../../workbook/snapshot";
 import type { Prepared } from "./building";
-import { anchorAt, type Anchor, type Corner } from "./corners";
+import { anchorAt, type Corner } from "./corners";
 import { hasExcelApi } from "./inExcel";
 import { journalPart, journalXml, type Journal } from "./journal";
 import { outbox, settingBytes } from "./outbox";
 import type { Images } from "./painting";
-
-/** A picture that is on its sheet under `name`, and the cell and size that it is to have. */
-export type PlacedPicture = Anchor & {
-  readonly name: string;
-  /** Points. */
-  readonly width: number;
-  readonly height: number;
-};
+import type { PlacedPicture } from "./placedPicture";
 
 /** About how many settings one picture takes. */
 const settingsEach = 10;

@@ -65,6 +65,19 @@ const pageExcel = {
   type: host.person.type,
   select: host.person.select,
   look: (): readonly SeenSheet[] => lookAt(book),
+  /** What lies over the cells of a sheet: each image's bytes in base64, each chart's cells. */
+  floating: (
+    name: string,
+  ): {
+    readonly pictures: readonly { readonly image: string; readonly looks: object }[];
+    readonly charts: readonly (readonly string[])[];
+  } => {
+    const sheet = findSheet(book, name);
+    return {
+      pictures: (sheet?.shapes ?? []).map(({ image, looks }) => ({ image: image ?? "", looks })),
+      charts: (sheet?.charts ?? []).map(({ series }) => series.map(({ values }) => values)),
+    };
+  },
   /** What a cell shows, its formula calculated. */
   shown: (name: string, cell: string): string | number | boolean | null => {
     const sheet = findSheet(book, name);
