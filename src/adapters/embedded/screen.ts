@@ -44,6 +44,9 @@ import "@univerjs/sheets-note-ui/lib/index.css";
 import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import { embeddedWorkbook, type EmbeddedWorkbook } from "./embeddedWorkbook";
 import { openGridWorkbook, startEngine, type Engine, type PluginChoice } from "./engine";
+import { finishTyping } from "./cellEditor";
+import { listenToGridKeys } from "./gridKeys";
+import { replaceLists } from "./gridLists";
 import { skipChecksOfWhatIsGone } from "./lateChecks";
 import { markNoneOfOpenLists } from "./openLists";
 import { AdoptedThemeStyles } from "./themeStyles";
@@ -61,6 +64,8 @@ export type GridScreen = {
   readonly recalculate: () => void;
   /** Gives the keyboard to the grid. */
   readonly focus: () => void;
+  /** Puts into its cell what is half typed; nothing where no cell is typed into. */
+  readonly finishTyping: () => void;
   readonly dispose: () => void;
 };
 
@@ -111,6 +116,8 @@ export function openScreen(
     },
   });
   markNoneOfOpenLists(engine);
+  replaceLists(engine, () => giveKeyboard(engine));
+  listenToGridKeys(engine, container, (sheet, cell) => void workbook.goTo({ sheet, ...cell }));
   skipChecksOfWhatIsGone(engine);
   if (onReason !== undefined) watchErrorReasons(engine, faults, onReason);
   return {
@@ -119,6 +126,7 @@ export function openScreen(
     setDark: (next) => engine.injector.get(ThemeService).setDarkMode(next),
     recalculate: () => recalculateFunctions(engine, functions),
     focus: () => giveKeyboard(engine),
+    finishTyping: () => finishTyping(engine),
     dispose: () => engine.univer.dispose(),
   };
 }
