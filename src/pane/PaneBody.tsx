@@ -7,6 +7,7 @@ import { PaneHead } from "./head/PaneHead";
 import { usePaneStyles } from "./Pane.styles";
 import { Notice } from "./parts/Notice";
 import { paneMark } from "./parts/useFocusOnAppear";
+import { useKeptFocus } from "./parts/useKeptFocus";
 import { hostFault } from "./state/hostFault";
 import { PaneContext, type PaneValue } from "./state/paneContext";
 import { useBroken } from "./state/useBroken";
@@ -53,7 +54,7 @@ export function PaneBody({ workbook, doors, saveFile }: PaneBodyProps) {
   };
   return (
     <PaneContext value={value}>
-      <div className={styles.pane} {...{ [paneMark]: "" }}>
+      <div ref={useKeptFocus()} className={styles.pane} {...{ [paneMark]: "" }}>
         <PaneHead onShowStops={showStops} />
         {fault === null ? null : (
           <div className={styles.notice}>

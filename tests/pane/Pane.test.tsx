@@ -30,6 +30,17 @@ describe("the count", () => {
     expect(screen.queryByText(/height is blank/i)).toBeNull();
   });
 
+  test("keeps the keyboard with a person whose finding goes under their hands", async () => {
+    const workbook = twoDoors();
+    await renderPane(workbook);
+    // The test's document has no window that could be in front.
+    document.hasFocus = () => true;
+    screen.getByRole("button", { name: "Go to A-2 F3 on Schedule" }).focus();
+    workbook.type({ sheet: "Schedule", row: 2, column: 5 }, "7'");
+    await waitFor(() => expect(statusText()).toBe("All2openings counted"));
+    expect(document.activeElement).toBe(screen.getByRole("tabpanel", { name: /To mend/ }));
+  });
+
   test("goes to the cell that a finding is about", async () => {
     const workbook = twoDoors();
     const { user } = await renderPane(workbook);

@@ -1,7 +1,7 @@
 /** The lines of one job by family, each with its reasons behind its quantity. */
 import { Input, makeStyles, mergeClasses } from "@fluentui/react-components";
 import { SearchRegular } from "@fluentui/react-icons/svg/search";
-import { useDeferredValue, useMemo, useState } from "react";
+import { useDeferredValue, useMemo } from "react";
 import { lengthStyleOf } from "../../app/settings";
 import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import type { Opening } from "../../core/openings/opening";
@@ -31,16 +31,19 @@ export type JobLinesProps = {
   readonly placeOf: CorrectionPlaceOf;
   /** The line or the opening that was left last. */
   readonly left: string | null;
+  /** What the lines are searched for; it stays while a line of them is looked at. */
+  readonly search: string;
+  readonly onSearch: (words: string) => void;
   readonly onBack: () => void;
   readonly onOpen: (line: string) => void;
   readonly onOpening: (opening: Opening) => void;
 };
 
-export function JobLines({ job, placeOf, left, onBack, onOpen, onOpening }: JobLinesProps) {
+export function JobLines(props: JobLinesProps) {
+  const { job, placeOf, left, search: typed, onSearch, onBack, onOpen, onOpening } = props;
   const styles = useStyles();
   const shared = useSharedStyles();
   const { settings } = usePane().state;
-  const [typed, setTyped] = useState("");
   const search = useDeferredValue(typed);
   const lengths = lengthStyleOf(settings);
   const families = useMemo(
@@ -67,7 +70,7 @@ export function JobLines({ job, placeOf, left, onBack, onOpen, onOpening }: JobL
         placeholder="Search item, size, family"
         contentBefore={<SearchRegular />}
         value={typed}
-        onChange={(_, { value }) => setTyped(value)}
+        onChange={(_, { value }) => onSearch(value)}
       />
       {families.length === 0 ? (
         <p role="status">{search === "" ? "Nothing is needed." : `No line has “${search}”.`}</p>

@@ -49,6 +49,8 @@ export function JobsView({ takeOff }: { readonly takeOff: WorkbookTakeOff }) {
           job={job}
           placeOf={placeOf}
           left={place.left}
+          search={place.search}
+          onSearch={(search) => setPlace({ ...place, search, left: null })}
           onBack={goBack}
           onOpen={(each) => setPlace(openLine(place, each))}
           onOpening={showOpening}

@@ -1,16 +1,19 @@
 /** Why a line's quantity is what it is: by kit-book row, then by opening, down to the numbers put in. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { useMemo } from "react";
+import type { Inputs } from "../../app/inputs";
 import { currencyIn, lengthStyleOf } from "../../app/settings";
+import { cellText, type CellPlace } from "../../core/base/cell";
 import { writeChange } from "../../core/corrections/change";
 import { correctionWords, isAdded, type CorrectedLine } from "../../core/corrections/correctedLine";
 import { lineName } from "../../core/corrections/rowName";
 import { writeSize } from "../../core/lengths/writeLength";
 import { moneyText, unitCostText } from "../../core/money/writeMoney";
 import type { Opening } from "../../core/openings/opening";
+import { itemKey } from "../../core/pricing/item";
 import type { MaterialLine } from "../../core/pricing/material";
-import { PlaceButton } from "../parts/PlaceButton";
 import { useSharedStyles } from "../parts/parts.styles";
+import { PlaceButton } from "../parts/PlaceButton";
 import { counted, countText } from "../parts/quantities";
 import { usePane } from "../state/paneContext";
 import { BackButton } from "./BackButton";
@@ -24,6 +27,7 @@ const useStyles = makeStyles({
   sums: {
     display: "grid",
     gridTemplateColumns: "1fr auto",
+    alignItems: "baseline",
     gap: `${tokens.spacingVerticalXXS} ${tokens.spacingHorizontalM}`,
     margin: 0,
     padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM}`,
@@ -51,8 +55,9 @@ export function LineReasons(props: LineReasonsProps) {
   const { job, line: material, placeOf, onBack, onOpening } = props;
   const styles = useStyles();
   const shared = useSharedStyles();
-  const { settings } = usePane().state;
+  const { settings, takeOff } = usePane().state;
   const { line, item } = material;
+  const costPlace = takeOff === null ? null : unitCostPlace(takeOff.inputs, line.item);
   const groups = useMemo(() => partGroups(line.counts), [line.counts]);
   const size = writeSize(line.size, lengthStyleOf(settings));
   return (
@@ -68,7 +73,13 @@ export function LineReasons(props: LineReasonsProps) {
       </div>
       <dl className={mergeClasses(shared.card, styles.sums)}>
         {sumsOf(material, currencyIn(settings)).map(([name, value], index, all) => (
-          <Sum key={name} name={name} value={value} isTotal={index === all.length - 1} />
+          <Sum
+            key={name}
+            name={name}
+            value={value}
+            place={name === unitCostName ? costPlace : null}
+            isTotal={index === all.length - 1}
+          />
         ))}
       </dl>
       <Correction job={job} line={line} placeOf={placeOf} />
@@ -107,18 +118,35 @@ function Correction({ job, line, placeOf }: CorrectionProps) {
   );
 }
 
-type SumProps = { readonly name: string; readonly value: string; readonly isTotal: boolean };
+type SumProps = {
+  readonly name: string;
+  readonly value: string;
+  /** Where the value is typed, if it is. */
+  readonly place: CellPlace | null;
+  readonly isTotal: boolean;
+};
 
-function Sum({ name, value, isTotal }: SumProps) {
+function Sum({ name, value, place, isTotal }: SumProps) {
   const styles = useStyles();
   const shared = useSharedStyles();
   const total = isTotal && styles.total;
   return (
     <>
       <dt className={mergeClasses(total)}>{name}</dt>
-      <dd className={mergeClasses(styles.value, shared.number, total)}>{value}</dd>
+      <dd className={mergeClasses(styles.value, shared.number, total)}>
+        {place === null ? null : <PlaceButton place={place} />} {value}
+      </dd>
     </>
   );
+}
+
+const unitCostName = "Unit cost";
+
+/** The cell of an item's unit cost, where the workbook has an items table of its own. */
+function unitCostPlace({ items, hasItemsSheet }: Inputs, code: string): CellPlace | null {
+  const key = itemKey(code);
+  const row = items.find((each) => itemKey(cellText(each.code.value)) === key);
+  return hasItemsSheet ? (row?.unitCost?.place ?? null) : null;
 }
 
 /** From the count to the cost, one step a row. */
@@ -136,7 +164,7 @@ function sumsOf(
       ? []
       : [["In each piece", counted(unitsEach, unit, unit)] as const]),
     [
-      "Unit cost",
+      unitCostName,
       unitCost === null ? "not known" : `${unitCostText(unitCost, currency)} / ${unit}`,
     ],
     ["Cost", cost === null ? "not priced" : moneyText(cost, currency)],

@@ -7,11 +7,13 @@ export type JobsPlace = {
   readonly line: string | null;
   /** The key (`openingKeys`) of the opening that is shown, over its job or over a line. */
   readonly opening: string | null;
+  /** What is searched for in the lines of the job. */
+  readonly search: string;
   /** What was left last, for the focus to return to. */
   readonly left: string | null;
 };
 
-export const allJobs: JobsPlace = { job: null, line: null, opening: null, left: null };
+export const allJobs: JobsPlace = { job: null, line: null, opening: null, search: "", left: null };
 
 export const openJob = (job: string): JobsPlace => ({ ...allJobs, job });
 
@@ -28,8 +30,9 @@ export const openOpening = (place: JobsPlace, opening: string): JobsPlace => ({
 });
 
 /** One step out again. */
-export function back({ job, line, opening }: JobsPlace): JobsPlace {
-  if (opening !== null) return { job, line, opening: null, left: opening };
-  if (line !== null) return { job, line: null, opening: null, left: line };
+export function back(place: JobsPlace): JobsPlace {
+  const { job, line, opening } = place;
+  if (opening !== null) return { ...place, opening: null, left: opening };
+  if (line !== null) return { ...place, line: null, left: line };
   return { ...allJobs, left: job };
 }

@@ -1,6 +1,6 @@
 /** The pane's small buttons. What is loaded at first has no room for Fluent's. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
-import type { ReactNode } from "react";
+import type { ReactNode, Ref } from "react";
 import { useSharedStyles } from "./parts.styles";
 import { tokens } from "./tokens";
 
@@ -37,15 +37,17 @@ export type SmallButtonProps = {
   /** What it is called where an icon is all that it shows. */
   readonly name?: string;
   readonly className?: string;
+  readonly ref?: Ref<HTMLButtonElement>;
   readonly children?: ReactNode;
 };
 
 export function SmallButton(props: SmallButtonProps) {
-  const { onClick, look = "framed", icon, name, className, children } = props;
+  const { onClick, look = "framed", icon, name, className, ref, children } = props;
   const styles = useStyles();
   const shared = useSharedStyles();
   return (
     <button
+      ref={ref}
       type="button"
       aria-label={name}
       className={mergeClasses(shared.plainButton, styles.button, styles[look], className)}
