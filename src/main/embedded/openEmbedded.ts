@@ -8,6 +8,7 @@ import type { Workbook } from "../../workbook/workbook";
 import { firstWorkbook } from "./firstWorkbook";
 import { gridFunctions } from "./gridFunctions";
 import { keepWhileChanging, openKeptWorkbook, type Keeping } from "./keepWork";
+import { moveByKey } from "./moveByKey";
 import { buildPage, type PageParts } from "./pageParts";
 import { mountEmbeddedPane } from "./pane";
 import type { SaveFile } from "../../pane/state/paneContext";
@@ -41,18 +42,23 @@ export async function openEmbedded(body: HTMLElement, files: LoadFiles): Promise
   const saveFile: SaveFile = (snapshot, kind) => saveAsFile(snapshot, files, kind);
   mountEmbeddedPane(page.pane, { workbook: showingWhereItGoes(page, screen), saveFile }, dark);
   connectFiles(page, screen, keeping, files);
-  moveByKey(body, page, screen);
+  moveByKey(body, page, screen.focus);
+  finishTypingOnLeave(body, screen);
   return screen;
 }
 
 /**
- * The workbook as the pane has it. On a narrow page the spreadsheet is out of sight behind the pane,
- * so whoever goes to a cell goes to the spreadsheet with it.
+ * The workbook as the pane has it: whoever goes to a cell has the keyboard there, to type over it at
+ * once. On a narrow page the spreadsheet is out of sight behind the pane, and comes to the front.
  */
-function showingWhereItGoes(page: PageParts, { workbook, focus }: GridScreen): Workbook {
+function showingWhereItGoes(
+  page: PageParts,
+  { workbook, focus, finishTyping }: GridScreen,
+): Workbook {
   return {
     ...workbook,
     goTo: async (place) => {
+      finishTyping();
       const isHidden = page.isOnlyPart("pane");
       if (isHidden) {
         page.showPart("grid");
@@ -60,9 +66,8 @@ function showingWhereItGoes(page: PageParts, { workbook, focus }: GridScreen): W
         await nextFrame();
       }
       const gone = await workbook.goTo(place);
-      if (!isHidden) return gone;
       if (gone.ok) focus();
-      else page.showPart("pane");
+      else if (isHidden) page.showPart("pane");
       return gone;
     },
   };
@@ -73,44 +78,17 @@ const nextFrame = (): Promise<void> =>
     requestAnimationFrame(() => requestAnimationFrame(() => drawn()));
   });
 
-/**
- * F6 goes from the spreadsheet to the pane, to the bar, and to the spreadsheet again. Tab cannot: in
- * a spreadsheet it goes to the next cell.
- */
-function moveByKey(body: HTMLElement, page: PageParts, screen: GridScreen): void {
-  const intoGrid = (): void => {
-    page.showPart("grid");
-    screen.focus();
-  };
-  const intoPane = (): void => {
-    page.showPart("pane");
-    const first = page.pane.querySelector<HTMLElement>(
-      "button:enabled, input:enabled, select:enabled, a[href], [tabindex='0']",
-    );
-    (first ?? page.pane).focus();
-  };
-  const intoBar = (): void => page.open.focus();
-  body.addEventListener(
-    "keydown",
-    (event) => {
-      if (event.key !== "F6") return;
-      event.preventDefault();
-      event.stopPropagation();
-      const at = document.activeElement;
-      const here = [page.grid, page.pane].findIndex((part) => part.contains(at));
-      const order = [intoGrid, intoPane, intoBar];
-      const next =
-        (order.length + (here < 0 ? 2 : here) + (event.shiftKey ? -1 : 1)) % order.length;
-      order[next]?.();
-    },
-    true,
-  );
+/** A cell that is half typed counts once the person turns to the pane or the bar. */
+function finishTypingOnLeave(body: HTMLElement, { finishTyping }: GridScreen): void {
+  body.addEventListener("focusin", ({ target }) => {
+    if (target instanceof Element && target.closest(".page-pane, .page-bar")) finishTyping();
+  });
 }
 
 /** Open, save, start over, and a file dropped on the page. */
 function connectFiles(
   page: PageParts,
-  { workbook }: GridScreen,
+  { workbook, finishTyping }: GridScreen,
   keeping: Keeping,
   files: LoadFiles,
 ): void {
@@ -148,6 +126,7 @@ function connectFiles(
     }
   };
   const saveFile = async (): Promise<void> => {
+    finishTyping();
     await workbook.calculated();
     const snapshot = workbook.snapshot();
     if (snapshot.leftOut.length > 0 && !knowsWhatIsLost) {

@@ -1,4 +1,6 @@
 /** The parts of the embedded page: a slim bar, the spreadsheet, the pane and the line between them. */
+import { ask, showKeys, type Question } from "./dialogs";
+import { button, element } from "./elements";
 
 export type PagePart = "grid" | "pane";
 
@@ -24,13 +26,6 @@ export type PageParts = {
   readonly ask: (question: Question) => Promise<boolean>;
 };
 
-export type Question = {
-  readonly title: string;
-  readonly text: string;
-  readonly yes: string;
-  readonly no: string;
-};
-
 /** Builds the page inside `body`, which is empty. */
 export function buildPage(body: HTMLElement): PageParts {
   const name = element("h1", { className: "page-name", textContent: "Cribsheet" });
@@ -38,6 +33,8 @@ export function buildPage(body: HTMLElement): PageParts {
   const open = button("Open file…");
   const save = button("Save .xlsx");
   const startOver = button("Start over");
+  const keys = button("Keys");
+  keys.addEventListener("click", () => void showKeys(body));
   const file = element("input", { type: "file", accept: ".xlsx,.csv", hidden: true });
   const bar = element("header", { className: "page-bar" });
   const grid = element("main", { className: "page-grid" }, { "aria-label": "Spreadsheet" });
@@ -52,7 +49,7 @@ export function buildPage(body: HTMLElement): PageParts {
   const both = element("div", { className: "page-parts" });
   const reason = element("div", { className: "page-reason" }, { role: "status" });
   both.append(grid, reason, between, pane);
-  bar.append(name, status, parts.buttons, open, save, startOver, file);
+  bar.append(name, status, parts.buttons, open, save, startOver, keys, file);
   body.classList.add("page");
   parts.show("grid");
   body.append(bar, warning, both, element("div", { className: "page-drop" }));
@@ -154,42 +151,6 @@ function paneDivider(body: HTMLElement): HTMLElement {
     event.preventDefault();
   });
   return divider;
-}
-
-function ask(body: HTMLElement, { title, text, yes, no }: Question): Promise<boolean> {
-  const dialog = element("dialog", { className: "page-question" });
-  const heading = element("h2", { textContent: title, id: "page-question" });
-  const form = element("form", { method: "dialog" });
-  const agree = button(yes, "yes");
-  const decline = button(no, "no");
-  agree.type = "submit";
-  decline.type = "submit";
-  decline.autofocus = true;
-  dialog.setAttribute("aria-labelledby", heading.id);
-  form.append(decline, agree);
-  dialog.append(heading, element("p", { textContent: text }), form);
-  body.append(dialog);
-  dialog.showModal();
-  return new Promise((resolve) => {
-    dialog.addEventListener("close", () => {
-      dialog.remove();
-      resolve(dialog.returnValue === "yes");
-    });
-  });
-}
-
-const button = (text: string, value = ""): HTMLButtonElement =>
-  element("button", { type: "button", className: "page-button", textContent: text, value });
-
-function element<Tag extends keyof HTMLElementTagNameMap>(
-  tag: Tag,
-  properties: Partial<HTMLElementTagNameMap[Tag]>,
-  attributes: Readonly<Record<string, string>> = {},
-): HTMLElementTagNameMap[Tag] {
-  const made = document.createElement(tag);
-  Object.assign(made, properties);
-  for (const [name, value] of Object.entries(attributes)) made.setAttribute(name, value);
-  return made;
 }
 
 /** A browser may refuse to store anything; the page works without. */
