@@ -31,9 +31,14 @@ const ownIt = async (page: Page): Promise<void> => {
   await panelOf(page).getByText("Counted by the workbook’s own kit book.").waitFor();
 };
 
-/** Types over the cell that is selected in the grid. */
+/** Whoever goes to a cell has the keyboard there. */
+async function gridHasKeyboard(page: Page): Promise<void> {
+  await page.waitForFunction(() => document.activeElement?.closest(".page-grid"));
+}
+
+/** Types over the cell that was gone to. */
 async function typeInGrid(page: Page, text: string): Promise<void> {
-  await page.keyboard.press("Shift+F6");
+  await gridHasKeyboard(page);
   await page.keyboard.type(text);
   await page.keyboard.press("Enter");
 }
@@ -127,7 +132,7 @@ test("a firm owns the book, changes a limit, and takes a book over", async () =>
   await rows.getByRole("combobox", { name: "Rows" }).selectOption("sizes");
   const panels = rows.getByRole("listitem").filter({ hasText: /^panels/ });
   await panels.getByRole("button", { name: /Go to/ }).click();
-  await page.keyboard.press("Shift+F6");
+  await gridHasKeyboard(page);
   await page.keyboard.press("ArrowRight");
   await page.keyboard.press("ArrowRight");
   await page.keyboard.type("IF(leaf_widht <= 6', 1, 2)");
