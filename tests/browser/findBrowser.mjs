@@ -1,6 +1,7 @@
 /**
  * Prints the path of a Chromium browser for the tests. In order: the one named by the environment,
  * an installed one, the one that an optional package brings (Linux on 64-bit Intel and AMD only).
+ * The environment may also name `own`, for the package's where another is installed.
  */
 import { existsSync, mkdirSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -37,6 +38,7 @@ const installed = {
 
 async function findBrowser() {
   const named = process.env[environmentName];
+  if (named === "own") return broughtBrowser();
   if (named !== undefined && named !== "") {
     if (existsSync(named)) return named;
     throw new Error(`${environmentName} is ${named}, and there is no such file.`);
@@ -50,7 +52,7 @@ async function broughtBrowser() {
     // The package unpacks its libraries only where it believes to be on that platform.
     process.env["AWS_LAMBDA_JS_RUNTIME"] ??= "nodejs20.x";
     // It unpacks into the temporary folder and would take another version's files for its own.
-    const folder = join(tmpdir(), "cribsheet-chromium-153");
+    const folder = join(tmpdir(), "cribsheet-chromium-147");
     mkdirSync(folder, { recursive: true });
     process.env["TMPDIR"] = folder;
     try {
