@@ -65,10 +65,6 @@ describe.each([
     }
     await look("lines", "From cost to price");
     await look("freight", "Weight and freight");
-    await openPart(page, "Hanging loads");
-    await panel(page).getByRole("button", { name: "How B-01 is weighed" }).click();
-    await look("loads", "Hanging loads");
-    await openPart(page, "Hanging loads");
     await openPart(page, "What if");
     await panel(page).getByRole("textbox", { name: "Labour hours: typed change" }).fill("20");
     await look("what-if", "What if");
