@@ -8,7 +8,7 @@ import {
   type LengthStyle,
 } from "../core/lengths/writeLength";
 import { currencies, currencyOf, usDollar, type Currency } from "../core/money/currency";
-import { isLabelGrid, plainLabelGrid, type LabelGrid } from "../sheets/labelGrid";
+import { isLabelGrid, plainLabelGrid, type LabelGrid } from "../sheets/crew/labelGrid";
 import type { ScheduleMapping } from "../tables/scheduleLayout";
 import type { Source, Workbook } from "../workbook/workbook";
 import { jsonValue } from "./jsonValue";

@@ -14,7 +14,7 @@ import { majorUnits } from "../core/money/writeMoney";
 import { itemKey } from "../core/pricing/item";
 import { because, minutesOf, quantityOf } from "../core/takeoff/explain";
 import { countsIn } from "../core/takeoff/take";
-import type { OpeningAnswer } from "../app/oneOpening";
+import type { OpeningAnswer } from "../app/openings/oneOpening";
 import { lengthStyleOf } from "../app/settings";
 import { codeFault } from "./itemCodes";
 import { countGiven, oneValue, openingArguments, wrong } from "./openingArguments";

@@ -1,5 +1,5 @@
 /** The item codes of a kit book, as functions that ask about an item know them. */
-import { onceForSame } from "../app/onceForSame";
+import { onceForSame } from "../app/reading/onceForSame";
 import { nearestName } from "../core/formulas/names";
 import type { KitBook } from "../core/kitbook/kitBook";
 import { itemKey } from "../core/pricing/item";

@@ -3,8 +3,8 @@ import { cellText, isBlank, type CellValue } from "../core/base/cell";
 import { err, ok, type Result } from "../core/base/result";
 import { normalName } from "../core/formulas/names";
 import { standardFields, type StandardFieldName } from "../core/kitbook/fields";
-import type { GivenOpening } from "../app/givenOpening";
-import type { OpeningAnswer, OpeningCounter } from "../app/oneOpening";
+import type { GivenOpening } from "../app/openings/givenOpening";
+import type { OpeningAnswer, OpeningCounter } from "../app/openings/oneOpening";
 import type { FunctionArgument, FunctionFault, FunctionInput } from "./worksheetFunction";
 
 const lengthSays = `a number in the workbook's unit, or text such as "7'-0"""`;

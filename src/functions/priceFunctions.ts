@@ -11,8 +11,8 @@ import {
   readPercent,
   shareOf,
   type Percent,
-} from "../core/pricing/percent";
-import { leastPercent, mostPercent } from "../core/pricing/priceRule";
+} from "../core/pricing/rates/percent";
+import { leastPercent, mostPercent } from "../core/pricing/rollup/priceRule";
 import { oneValue, wrong } from "./openingArguments";
 import type {
   FunctionArgument,

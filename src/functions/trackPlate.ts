@@ -5,7 +5,7 @@ import { normalName } from "../core/formulas/names";
 import { chartLookup } from "../core/kitbook/chart";
 import { toInches } from "../core/lengths/length";
 import { readLength } from "../core/lengths/readLength";
-import type { OpeningCounter } from "../app/oneOpening";
+import type { OpeningCounter } from "../app/openings/oneOpening";
 import { oneValue, wrong } from "./openingArguments";
 import type { FunctionAnswer, FunctionFault, FunctionInput } from "./worksheetFunction";
 

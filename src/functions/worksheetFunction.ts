@@ -1,7 +1,7 @@
 /** What a worksheet function is: a row of the table from which registration, help and docs come. */
 import type { CellValue } from "../core/base/cell";
 import type { Result } from "../core/base/result";
-import type { OpeningCounter } from "../app/oneOpening";
+import type { OpeningCounter } from "../app/openings/oneOpening";
 
 export type FunctionArgument = {
   /** As the spreadsheet shows it while a person types. */

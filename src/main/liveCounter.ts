@@ -2,8 +2,8 @@
  * The counter that worksheet functions ask, kept up with the workbook: they cannot wait for a
  * reading, and their answers change with the kit book, the items and the settings.
  */
-import { readInputs, type Inputs } from "../app/inputs";
-import { openingCounter, type OpeningCounter } from "../app/oneOpening";
+import { readInputs, type Inputs } from "../app/reading/inputs";
+import { openingCounter, type OpeningCounter } from "../app/openings/oneOpening";
 import { readSettings, type Settings } from "../app/settings";
 import type { Workbook, WorkbookChange } from "../workbook/workbook";
 

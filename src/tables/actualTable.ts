@@ -1,6 +1,6 @@
 /** A block of cells -> rows of what jobs really cost and took, and the headings they are written with. */
 import type { Block } from "../core/base/cell";
-import type { ActualColumn, ActualRow } from "../core/pricing/typedActuals";
+import type { ActualColumn, ActualRow } from "../core/pricing/actuals/typedActuals";
 import type { ColumnRule } from "./headings";
 import { typedRows } from "./typedRows";
 

@@ -1,6 +1,6 @@
 /** A block of cells -> rows of alternates and options, and the headings they are written with. */
 import type { Block } from "../core/base/cell";
-import type { AlternateColumn, AlternateRow } from "../core/pricing/alternateRows";
+import type { AlternateColumn, AlternateRow } from "../core/pricing/alternates/alternateRows";
 import type { ColumnRule } from "./headings";
 import { typedRows } from "./typedRows";
 

@@ -1,6 +1,6 @@
 /** A block of cells -> rows of an offers table, and the headings it is written with. */
 import type { Block } from "../core/base/cell";
-import type { OfferColumn, OfferRow } from "../core/purchasing/offers";
+import type { OfferColumn, OfferRow } from "../core/purchasing/offers/offers";
 import type { ColumnRule } from "./headings";
 import { typedRows } from "./typedRows";
 

@@ -5,7 +5,7 @@ import type {
   OrderRuleColumn,
   StockColumn,
   SupplierColumn,
-} from "../core/purchasing/purchasingRows";
+} from "../core/purchasing/offers/purchasingRows";
 import type { ColumnRule } from "./headings";
 import { typedRows, type TypedRow } from "./typedRows";
 

@@ -1,6 +1,6 @@
 /** A block of cells -> rows of an owner's ranges, and the headings they are written with. */
 import type { Block } from "../core/base/cell";
-import type { RangeColumn, RangeRow } from "../core/pricing/rangeRows";
+import type { RangeColumn, RangeRow } from "../core/pricing/rates/rangeRows";
 import type { ColumnRule } from "./headings";
 import { typedRows } from "./typedRows";
 

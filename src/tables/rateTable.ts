@@ -5,8 +5,8 @@
 import { cellText, isBlank, type Block, type TypedCell } from "../core/base/cell";
 import { makeFinding, type Finding, type FindingTable } from "../core/base/finding";
 import { nearestName, normalName } from "../core/formulas/names";
-import { rateRows, type RateKey } from "../core/pricing/rateRows";
-import type { RateTable } from "../core/pricing/rates";
+import { rateRows, type RateKey } from "../core/pricing/rates/rateRows";
+import type { RateTable } from "../core/pricing/rates/rates";
 
 /** The headings of the rates sheet, in order; the jobs' columns follow. */
 export const rateHeadings = ["Rate", "Unit", "What it means", "Usual"] as const;

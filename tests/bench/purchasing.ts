@@ -13,8 +13,8 @@ import { checkCutPlan } from "../../src/core/purchasing/cutting/checkCutPlan";
 import { cutPlanSteps } from "../../src/core/purchasing/cutting/cutPlan";
 import type { CutProblem } from "../../src/core/purchasing/cutting/cutProblem";
 import type { Solver } from "../../src/core/purchasing/cutting/solver";
-import { coverWithPacks } from "../../src/core/purchasing/packs";
-import { breakFor, packSales, type PackSale } from "../../src/core/purchasing/packSale";
+import { coverWithPacks } from "../../src/core/purchasing/offers/packs";
+import { breakFor, packSales, type PackSale } from "../../src/core/purchasing/offers/packSale";
 import { provenCost } from "../core/purchasing/cutting/checkBound";
 import {
   shopInstance,

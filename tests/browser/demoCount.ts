@@ -1,8 +1,8 @@
 /** What the core makes of the demo after some cells were typed over: what a pane must show. */
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
 import { currencyIn, defaultSettings } from "../../src/app/settings";
-import { takeOffWorkbook } from "../../src/app/takeOffWorkbook";
-import { drawTakeOff } from "../../src/app/writeSheets";
+import { takeOffWorkbook } from "../../src/app/reading/takeOffWorkbook";
+import { drawTakeOff } from "../../src/app/writing/writeSheets";
 import { finish } from "../../src/core/base/steps";
 import { sumOf } from "../../src/core/money/amounts";
 import { moneyText } from "../../src/core/money/writeMoney";

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "@jest/globals";
 import { starterItems } from "../../src/core/kitbook/starter/items";
 import { starterKitBook } from "../../src/core/kitbook/starter/starterKitBook";
-import { openingCounter } from "../../src/app/oneOpening";
+import { openingCounter } from "../../src/app/openings/oneOpening";
 import { defaultSettings } from "../../src/app/settings";
 import { functionTable } from "../../src/functions/functionTable";
 import { functionMetadata } from "../../src/functions/metadata";
@@ -20,7 +20,7 @@ const counter = openingCounter(
     items: starterItems,
     hasOwnItems: false,
     hasItemsSheet: false,
-  rates: null,
+    rates: null,
     findings: [],
   },
   defaultSettings,

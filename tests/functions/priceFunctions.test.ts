@@ -1,6 +1,6 @@
 import { describe, expect, test } from "@jest/globals";
 import fc from "fast-check";
-import { openingCounter } from "../../src/app/oneOpening";
+import { openingCounter } from "../../src/app/openings/oneOpening";
 import { defaultSettings } from "../../src/app/settings";
 import { starterItems } from "../../src/core/kitbook/starter/items";
 import { starterKitBook } from "../../src/core/kitbook/starter/starterKitBook";
@@ -21,7 +21,7 @@ const counter = openingCounter(
     items: starterItems,
     hasOwnItems: false,
     hasItemsSheet: false,
-  rates: null,
+    rates: null,
     findings: [],
   },
   defaultSettings,

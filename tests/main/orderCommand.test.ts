@@ -12,7 +12,7 @@ import { kitBookDrawings } from "../../src/tables/kitBookDrawings";
 import type { Drawing } from "../../src/workbook/drawing";
 import { drawnWorkbook } from "../../src/workbook/drawnWorkbook";
 import { scheduleSheet } from "../../src/sheets/scheduleSheet";
-import { doorOf, headings } from "../app/orderFiles";
+import { doorOf, headings } from "../app/orders/orderFiles";
 
 let folder = "";
 beforeAll(() => {

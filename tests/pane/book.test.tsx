@@ -2,7 +2,7 @@
 import { afterEach, describe, expect, test } from "@jest/globals";
 import { cleanup, within } from "@testing-library/react";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
-import { setUpDrawings } from "../../src/app/setUpWorkbook";
+import { setUpDrawings } from "../../src/app/writing/setUpWorkbook";
 import { starterKitBook } from "../../src/core/kitbook/starter/starterKitBook";
 import { kitBookLines } from "../../src/tables/kitBookLines";
 import { scheduleRows, workbookOf } from "../app/typedWorkbook";

@@ -2,8 +2,8 @@
 import { afterEach, describe, expect, test } from "@jest/globals";
 import { cleanup, fireEvent, waitFor, within } from "@testing-library/react";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
-import { listIssues } from "../../src/app/issues";
-import { readAnswers } from "../../src/app/markAnswers";
+import { listIssues } from "../../src/app/revisions/issues";
+import { readAnswers } from "../../src/app/revisions/markAnswers";
 import { scheduleRows, workbookOf } from "../app/typedWorkbook";
 import { axeFaults } from "./axeFaults";
 import { openView, renderPane } from "./renderPane";

@@ -1,16 +1,16 @@
 import { describe, expect, test } from "@jest/globals";
-import type { JobToChange } from "../../src/app/whatIfJobs";
+import type { JobToChange } from "../../src/app/pricing/whatIfJobs";
 import { cents, tenThousandths } from "../../src/core/base/units";
 import { usDollar } from "../../src/core/money/currency";
 import type { MarginRow } from "../../src/core/pricing/marginTable";
-import { starterRanges } from "../../src/core/pricing/ownerRanges";
-import { noPercent, percent } from "../../src/core/pricing/percent";
-import { rollUp } from "../../src/core/pricing/rollUp";
-import type { RollUpInput } from "../../src/core/pricing/rollUpInput";
+import { starterRanges } from "../../src/core/pricing/chances/ownerRanges";
+import { noPercent, percent } from "../../src/core/pricing/rates/percent";
+import { rollUp } from "../../src/core/pricing/rollup/rollUp";
+import type { RollUpInput } from "../../src/core/pricing/rollup/rollUpInput";
 import { inOrder } from "../../src/pane/margins/jobOrder";
 import { gapWords, pointsWords, shareWords } from "../../src/pane/margins/marginWords";
 import { readRange, shownRange, withRange } from "../../src/pane/margins/typedRanges";
-import { nothingTyped } from "../../src/app/keptWhatIfs";
+import { nothingTyped } from "../../src/app/pricing/keptWhatIfs";
 import { readWhatIf } from "../../src/pane/margins/typedWhatIf";
 
 describe("words of a margin", () => {

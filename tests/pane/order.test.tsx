@@ -6,7 +6,7 @@ import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
 import { demoPurchasing } from "../../src/app/demo/demoPurchasing";
 import { moneyText } from "../../src/core/money/writeMoney";
 import { starterItems } from "../../src/core/kitbook/starter/items";
-import { countedDemo, doorOf, headings, orderOf } from "../app/orderFiles";
+import { countedDemo, doorOf, headings, orderOf } from "../app/orders/orderFiles";
 import { demoWorkbook, workbookOf, type TypedSheets } from "../app/typedWorkbook";
 import { today } from "../../src/app/today";
 import { filesToOpen, openView, renderPane } from "./renderPane";

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "@jest/globals";
-import type { CountedFile } from "../../src/app/countFile";
+import type { CountedFile } from "../../src/app/orders/countFile";
 import {
   decidedBy,
   firstChoice,
@@ -10,7 +10,7 @@ import {
   wantedJobs,
   type OrderChoice,
 } from "../../src/pane/order/orderChoice";
-import { countedFile, doorOf, orderJobs, wishOf } from "../app/orderFiles";
+import { countedFile, doorOf, orderJobs, wishOf } from "../app/orders/orderFiles";
 
 let files: readonly CountedFile[];
 beforeAll(async () => {

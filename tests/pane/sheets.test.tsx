@@ -2,7 +2,7 @@
 import { afterEach, describe, expect, test } from "@jest/globals";
 import { cleanup, fireEvent, screen, waitFor, within } from "@testing-library/react";
 import { readSettings } from "../../src/app/settings";
-import { plainLabelGrid } from "../../src/sheets/labelGrid";
+import { plainLabelGrid } from "../../src/sheets/crew/labelGrid";
 import { cellText } from "../../src/core/base/cell";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
 import { demoWorkbook } from "../app/typedWorkbook";

@@ -7,7 +7,7 @@ import {
   largestMoment,
   momentAt,
   type MovingLeaf,
-} from "../../src/core/pricing/movingLoads";
+} from "../../src/core/pricing/loads/movingLoads";
 
 /** A leaf that rolls over a whole span and off both ends of it. */
 const rollingOver = (loads: [number, number], spacing: number, span: number): MovingLeaf => ({

@@ -8,7 +8,7 @@ import {
   priceByMarkup,
   profitOf,
 } from "../../src/core/pricing/margin";
-import { noPercent, percent, ratioText } from "../../src/core/pricing/percent";
+import { noPercent, percent, ratioText } from "../../src/core/pricing/rates/percent";
 
 describe("markup and margin", () => {
   test("a cost of $40 with a markup of 50 % sells at $60, a margin of 33.33 %", () => {

@@ -6,7 +6,7 @@ import {
   sectionArea,
   sectionPerFoot,
   steelDensity,
-} from "../../src/core/pricing/meshWeight";
+} from "../../src/core/pricing/loads/meshWeight";
 
 const mesh = { opening: inches(1.5), wire: inches(0.135) };
 

@@ -1,7 +1,7 @@
 import { expect, test } from "@jest/globals";
-import { orderDrawings } from "../../src/app/orderDrawings";
+import { orderDrawings } from "../../src/app/orders/orderDrawings";
 import { shownValue } from "../../src/workbook/drawing";
-import { countedDemo, orderOf } from "../app/orderFiles";
+import { countedDemo, orderOf } from "../app/orders/orderFiles";
 import { recalculated } from "./recalculated";
 
 test("every live formula of an order comes to the same in another spreadsheet engine", async () => {

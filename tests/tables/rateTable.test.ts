@@ -1,7 +1,7 @@
 import { describe, expect, test } from "@jest/globals";
 import type { Block, CellValue } from "../../src/core/base/cell";
-import { rateRows } from "../../src/core/pricing/rateRows";
-import { ratesSheet } from "../../src/sheets/ratesSheet";
+import { rateRows } from "../../src/core/pricing/rates/rateRows";
+import { ratesSheet } from "../../src/sheets/owner/ratesSheet";
 import { rateHeadings, readRateTable } from "../../src/tables/rateTable";
 import { shownValue } from "../../src/workbook/drawing";
 

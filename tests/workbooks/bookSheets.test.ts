@@ -1,13 +1,13 @@
 /** The sheets about a kit book, against `book-check.expected.txt` and `boundaries.expected.txt`. */
 import { test } from "@jest/globals";
-import { bookCheckDrawing, boundaryDrawing } from "../../src/app/bookSheets";
-import { checkKitBook } from "../../src/app/checkKitBook";
-import { checkGivenOpening } from "../../src/app/givenOpening";
-import { readInputs } from "../../src/app/inputs";
-import { kitBookAtHand } from "../../src/app/kitBookAtHand";
-import { readOpeningWords } from "../../src/app/openingWords";
+import { bookCheckDrawing, boundaryDrawing } from "../../src/app/kitbook/bookSheets";
+import { checkKitBook } from "../../src/app/kitbook/checkKitBook";
+import { checkGivenOpening } from "../../src/app/openings/givenOpening";
+import { readInputs } from "../../src/app/reading/inputs";
+import { kitBookAtHand } from "../../src/app/kitbook/kitBookAtHand";
+import { readOpeningWords } from "../../src/app/openings/openingWords";
 import { defaultSettings } from "../../src/app/settings";
-import { setUpDrawings } from "../../src/app/setUpWorkbook";
+import { setUpDrawings } from "../../src/app/writing/setUpWorkbook";
 import { finish } from "../../src/core/base/steps";
 import { boundaryTable } from "../../src/core/bookcheck/boundaries";
 import { openingTypeNamed } from "../../src/core/kitbook/kitBook";

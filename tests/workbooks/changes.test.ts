@@ -1,10 +1,10 @@
 /** The sheet of changes, against `changes.expected.txt`; its formulas worked out by another engine. */
 import { expect, test } from "@jest/globals";
-import { freezeIssue, readIssue } from "../../src/app/issues";
-import { keepAnswer, readAnswers } from "../../src/app/markAnswers";
-import { countNow, revisionDrawing, revisionOf } from "../../src/app/revisions";
+import { freezeIssue, readIssue } from "../../src/app/revisions/issues";
+import { keepAnswer, readAnswers } from "../../src/app/revisions/markAnswers";
+import { countNow, revisionDrawing, revisionOf } from "../../src/app/revisions/revisions";
 import { defaultSettings } from "../../src/app/settings";
-import { takeOffWorkbook, type WorkbookTakeOff } from "../../src/app/takeOffWorkbook";
+import { takeOffWorkbook, type WorkbookTakeOff } from "../../src/app/reading/takeOffWorkbook";
 import { orderedOf } from "../../src/core/revisions/ordered";
 import { inches, pieces } from "../../src/core/base/units";
 import type { Drawing } from "../../src/workbook/drawing";

@@ -3,14 +3,14 @@
  * their sheets. To accept a change, run with ACCEPT=1 and read the difference before it is committed.
  */
 import { expect, test } from "@jest/globals";
-import { countFile } from "../../src/app/countFile";
-import { keepDraft, sendKept } from "../../src/app/keepOrder";
-import { receiveKept } from "../../src/app/receiveOrder";
+import { countFile } from "../../src/app/orders/countFile";
+import { keepDraft, sendKept } from "../../src/app/orders/keepOrder";
+import { receiveKept } from "../../src/app/orders/receiveOrder";
 import { writeSettings, defaultSettings } from "../../src/app/settings";
 import { dateSerial } from "../../src/core/base/date";
 import type { Drawing } from "../../src/workbook/drawing";
 import type { Workbook } from "../../src/workbook/workbook";
-import { orderOf } from "../app/orderFiles";
+import { orderOf } from "../app/orders/orderFiles";
 import { demoWorkbook, workbookOf, type TypedSheets } from "../app/typedWorkbook";
 import { drawingText } from "./drawingText";
 import { check } from "./expected";

@@ -4,7 +4,7 @@ import { starterItems } from "../../core/kitbook/starter/items";
 import { compileKitBook } from "../../core/kitbook/compileKitBook";
 import { starterKitBook } from "../../core/kitbook/starter/starterKitBook";
 import { itemsSheet } from "../../sheets/itemsSheet";
-import { ratesSheet } from "../../sheets/ratesSheet";
+import { ratesSheet } from "../../sheets/owner/ratesSheet";
 import { demoOwnerSheets } from "./demoOwnerSheets";
 import { scheduleSheet } from "../../sheets/scheduleSheet";
 import type { Drawing } from "../../workbook/drawing";

@@ -1,12 +1,12 @@
 /** The demo's sheets of its owner: terms, ranges, alternates, actuals. All of it is invented. */
-import { starterRanges } from "../../core/pricing/ownerRanges";
+import { starterRanges } from "../../core/pricing/chances/ownerRanges";
 import {
   actualsSheet,
   alternatesSheet,
   rangesSheet,
   termsSheet,
   type WrittenTerm,
-} from "../../sheets/ownerSheets";
+} from "../../sheets/owner/ownerSheets";
 import type { Drawing } from "../../workbook/drawing";
 
 const crib = "Tool crib, Alder plant";

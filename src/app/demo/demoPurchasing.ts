@@ -9,7 +9,7 @@ import {
   stockSheet,
   suppliersSheet,
   type TypedRows,
-} from "../../sheets/purchasingSheets";
+} from "../../sheets/orders/purchasingSheets";
 import type { Drawing } from "../../workbook/drawing";
 
 const notice = (what: string): string => `Demo: ${what} on this sheet are invented.`;

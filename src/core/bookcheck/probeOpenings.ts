@@ -3,7 +3,7 @@ import { pieces } from "../base/units";
 import type { FormulaValue } from "../formulas/value";
 import type { KitBook, OpeningType } from "../kitbook/kitBook";
 import type { Opening } from "../openings/opening";
-import { randomFromSeed } from "../pricing/randomNumbers";
+import { randomFromSeed } from "../pricing/chances/randomNumbers";
 import { fieldsBehind } from "../takeoff/take";
 import { formulasOf } from "../kitbook/typeFormulas";
 import { fieldChoices, type FieldChoices } from "./fieldChoices";

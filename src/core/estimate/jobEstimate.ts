@@ -5,7 +5,7 @@ import { typeKey, type KitBook } from "../kitbook/kitBook";
 import type { Opening, UncountedRow } from "../openings/opening";
 import type { Items } from "../pricing/item";
 import { priceMaterial, type Material } from "../pricing/material";
-import type { JobLoads } from "../pricing/openingLoads";
+import type { JobLoads } from "../pricing/loads/openingLoads";
 import { jobKey, type JobTakeOff } from "../takeoff/takeOff";
 
 export type JobEstimate = {

@@ -12,7 +12,7 @@ import {
   jobLoadsSteps,
   type JobLoads,
   type LoadRules,
-} from "../pricing/openingLoads";
+} from "../pricing/loads/openingLoads";
 import { jobKey, type JobTakeOff, type TakeOff } from "../takeoff/takeOff";
 import { withoutOpenings } from "../takeoff/withoutOpenings";
 

@@ -9,7 +9,7 @@
 import { cents, pounds, type Cents, type Pounds, type TenThousandths } from "../base/units";
 import { extend } from "../money/amounts";
 import { moneyText, unitCostText } from "../money/writeMoney";
-import type { NamedCost } from "./rollUpInput";
+import type { NamedCost } from "./rollup/rollUpInput";
 
 /** From `from` pounds on, this much per hundredweight. */
 export type FreightBreak = { readonly from: Pounds; readonly rate: TenThousandths };

@@ -9,8 +9,8 @@
 import { makeFinding, type Finding, type FindingTable } from "../base/finding";
 import { minutes, type Inches, type Minutes } from "../base/units";
 import { shareWhole } from "../base/shareWhole";
-import { figureText } from "./figureText";
-import { heightFactorFor, type FixedTime, type LabourRules } from "./labourRules";
+import { figureText } from "./rollup/figureText";
+import { heightFactorFor, type FixedTime, type LabourRules } from "./rates/labourRules";
 import { learningInWords, timesTheFirst } from "./learning";
 
 /** One kit-book row of an opening, as counted. */

@@ -2,9 +2,9 @@
 import { roundedProduct } from "../base/exact";
 import { cents, type Cents } from "../base/units";
 import { percentOf } from "../money/amounts";
-import { inPercent, millionths, noPercent, percent, type Percent } from "./percent";
-import type { RollUp } from "./rollUp";
-import { lineKeys } from "./rollUpPrice";
+import { inPercent, millionths, noPercent, percent, type Percent } from "./rates/percent";
+import type { RollUp } from "./rollup/rollUp";
+import { lineKeys } from "./rollup/rollUpPrice";
 
 /** A job's cost as its price moves: all that does not depend on the price, and a bond that does. */
 export type CostByPrice = { readonly fixed: Cents; readonly bondOnPrice: Percent };

@@ -4,7 +4,7 @@
  */
 import { roundedProduct } from "../base/exact";
 import { cents, type Cents } from "../base/units";
-import { millionths, percent, type Percent } from "./percent";
+import { millionths, percent, type Percent } from "./rates/percent";
 
 export const markupFormula = "markup = profit / cost";
 export const marginFormula = "margin = profit / price";

@@ -6,9 +6,9 @@ import { sumOf } from "../money/amounts";
 import { moneyText } from "../money/writeMoney";
 import { costByPrice, keepsTarget, priceThatKeeps } from "./keepTarget";
 import { profitOf, type Profit } from "./margin";
-import { percentText, ratioText, shareOf, type Percent } from "./percent";
+import { percentText, ratioText, shareOf, type Percent } from "./rates/percent";
 import { priceFindings } from "./priceFindings";
-import type { RollUp } from "./rollUp";
+import type { RollUp } from "./rollup/rollUp";
 
 /** A job's roll-up, and what is known of its prices. */
 export type PricedJob = {

@@ -11,24 +11,24 @@ import { canExtend, extend } from "../money/amounts";
 import { minutesOf } from "../takeoff/explain";
 import { countsIn, openingAt, type Count } from "../takeoff/take";
 import type { JobTakeOff } from "../takeoff/takeOff";
-import type { PricedAlternate } from "./alternates";
+import type { PricedAlternate } from "./alternates/alternates";
 import { freightCharge, freightCost, type FreightBreak, type FreightCharge } from "./freight";
 import { jobHours, type JobHours, type OpeningWork } from "./hours";
-import { alternatesOf, type AlternateToPrice } from "./jobAlternates";
-import type { LabourRules } from "./labourRules";
+import { alternatesOf, type AlternateToPrice } from "./alternates/jobAlternates";
+import type { LabourRules } from "./rates/labourRules";
 import type { PricedJob } from "./marginTable";
 import { familyOf, type Material, type MaterialLine } from "./material";
-import { noPercent, shareOf } from "./percent";
-import { atCost, priceMethods, readPricePercent, type PriceRule } from "./priceRule";
-import { rateFindings, rateReader, type RateReader, type RateTable } from "./rates";
-import { rollUp } from "./rollUp";
+import { noPercent, shareOf } from "./rates/percent";
+import { atCost, priceMethods, readPricePercent, type PriceRule } from "./rollup/priceRule";
+import { rateFindings, rateReader, type RateReader, type RateTable } from "./rates/rates";
+import { rollUp } from "./rollup/rollUp";
 import {
   directGroups,
   payers,
   type FamilyMaterial,
   type NamedCost,
   type RollUpInput,
-} from "./rollUpInput";
+} from "./rollup/rollUpInput";
 import { shipmentWeight, type ShipmentWeight } from "./shipment";
 
 export type JobPrice = PricedJob & {

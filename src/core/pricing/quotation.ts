@@ -5,8 +5,8 @@
  * `quotation` copies what it shows field by field, so that nothing comes along unseen.
  */
 import type { Cents } from "../base/units";
-import type { PricedAlternate } from "./alternates";
-import type { RollUp } from "./rollUp";
+import type { PricedAlternate } from "./alternates/alternates";
+import type { RollUp } from "./rollup/rollUp";
 
 /** One line of the scope: openings that are alike. */
 export type QuotedOpening = {

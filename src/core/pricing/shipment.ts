@@ -1,6 +1,6 @@
 /** What a job's shipment weighs, pallets included, with whatever has no weight named. */
 import { pounds, type Pieces, type Pounds } from "../base/units";
-import { figureText } from "./figureText";
+import { figureText } from "./rollup/figureText";
 
 /** A line of a job's list. `weight` is of all its pieces; `null` is not known. */
 export type ShippedLine = { readonly name: string; readonly weight: Pounds | null };

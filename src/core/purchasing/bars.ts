@@ -2,10 +2,10 @@
 import { cents, pieces, type Pieces } from "../base/units";
 import { cutLengthOf, inchesOf, type CutLength } from "./cutting/cutLength";
 import type { BarsOnHand, CutPieces, CutPlan, CutProblem, SawRules } from "./cutting/cutProblem";
-import type { Offer } from "./offers";
+import type { Offer } from "./offers/offers";
 import type { SizedPieces } from "./sizedPieces";
-import { coverWithPacks } from "./packs";
-import { packSales } from "./packSale";
+import { coverWithPacks } from "./offers/packs";
+import { packSales } from "./offers/packSale";
 import { isSameItem, sizeLength, type SizedItem } from "./sizedItem";
 
 /** Offers by the length of their bar. */

@@ -2,8 +2,8 @@
 import { pieces } from "../base/units";
 import { sizeOfBar } from "./bars";
 import type { CutPlan } from "./cutting/cutProblem";
-import type { ItemCuts } from "./orderCuts";
-import type { OrderLine } from "./orderPlan";
+import type { ItemCuts } from "./orders/orderCuts";
+import type { OrderLine } from "./orders/orderPlan";
 import { addUp, type SizedPieces } from "./sizedPieces";
 
 /** By item, then by size. */

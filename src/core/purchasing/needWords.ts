@@ -1,6 +1,6 @@
 /** The steps from a count to what is bought, in words. */
 import type { NeedStepKind } from "./need";
-import type { OrderLine } from "./orderPlan";
+import type { OrderLine } from "./orders/orderPlan";
 
 export const stepWords: Readonly<Record<NeedStepKind, string>> = {
   counted: "counted",

@@ -1,7 +1,7 @@
 /** Sizes of an order in words, so that two lines of one item never read alike. */
 import type { LengthStyle } from "../lengths/writeLength";
 import { sizeTexts, type SizeText } from "../takeoff/sizeTexts";
-import type { OrderPlan } from "./orderPlan";
+import type { OrderPlan } from "./orders/orderPlan";
 import { sizedKey } from "./sizedItem";
 
 /** Words for the lines of the plan and for what it leaves over. */

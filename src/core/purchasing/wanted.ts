@@ -3,15 +3,15 @@ import type { Finding } from "../base/finding";
 import type { Pieces } from "../base/units";
 import { barsToBuy, sizeOfBar } from "./bars";
 import type { Need } from "./need";
-import { offersByItem, type Offer } from "./offers";
-import type { ItemCuts } from "./orderCuts";
-import type { OrderInput } from "./orderInput";
-import { barLine, looseLine } from "./orderLines";
-import type { OrderNeed } from "./orderNeeds";
-import type { OrderLine } from "./orderPlan";
-import type { PackCover } from "./packs";
+import { offersByItem, type Offer } from "./offers/offers";
+import type { ItemCuts } from "./orders/orderCuts";
+import type { OrderInput } from "./orders/orderInput";
+import { barLine, looseLine } from "./orders/orderLines";
+import type { OrderNeed } from "./orders/orderNeeds";
+import type { OrderLine } from "./orders/orderPlan";
+import type { PackCover } from "./offers/packs";
 import { sizedKey, type SizedItem } from "./sizedItem";
-import { timelyOffers } from "./timelyOffers";
+import { timelyOffers } from "./offers/timelyOffers";
 
 /** Something to buy, and the line it makes. */
 export type Wanted = {

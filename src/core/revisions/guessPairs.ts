@@ -2,7 +2,7 @@
 import { sortInSteps } from "../base/sortInSteps";
 import { between, type Steps } from "../base/steps";
 import { compareNames } from "../base/textOrder";
-import { groupBy } from "../purchasing/groupBy";
+import { groupBy } from "../base/groupBy";
 import { jobKey } from "../takeoff/takeOff";
 import type { IssuedOpening } from "./issue";
 import { likeliestFirst, likeliestPairs, type Candidate, type LikelyPair } from "./likeliestPairs";

@@ -1,6 +1,6 @@
 /** What is already ordered, received or shipped, held against what is needed now. */
 import { pieces, type Inches, type Pieces } from "../base/units";
-import type { Standing } from "../purchasing/orderInput";
+import type { Standing } from "../purchasing/orders/orderInput";
 import type { JobPieces } from "../purchasing/sizedPieces";
 import { pieceKey } from "../takeoff/partColumn";
 import { jobKey } from "../takeoff/takeOff";

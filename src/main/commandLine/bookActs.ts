@@ -1,14 +1,14 @@
 /** `npm run order -- send|receive|remove|list`: what is done with kept orders. */
 import { err, ok, type Result } from "../../core/base/result";
 import { pieces } from "../../core/base/units";
-import type { OrderRecord } from "../../core/purchasing/orderRecord";
-import type { ReceivedLine } from "../../core/purchasing/receipt";
-import { lineStands, standingWord } from "../../core/purchasing/receipts";
-import { removeDraft, sendKept } from "../../app/keepOrder";
-import { readKeptOrders } from "../../app/orderBook";
-import { namedLine, readCame } from "../../app/orderLineNames";
-import { moreThanOrdered, receiveKept, receiveKeptLines } from "../../app/receiveOrder";
-import type { BookFault, KeptOrder } from "../../app/writeBook";
+import type { OrderRecord } from "../../core/purchasing/books/orderRecord";
+import type { ReceivedLine } from "../../core/purchasing/books/receipt";
+import { lineStands, standingWord } from "../../core/purchasing/books/receipts";
+import { removeDraft, sendKept } from "../../app/orders/keepOrder";
+import { readKeptOrders } from "../../app/orders/orderBook";
+import { namedLine, readCame } from "../../app/orders/orderLineNames";
+import { moreThanOrdered, receiveKept, receiveKeptLines } from "../../app/orders/receiveOrder";
+import type { BookFault, KeptOrder } from "../../app/orders/writeBook";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import type { Answer } from "./answer";
 import { listBook } from "./bookList";

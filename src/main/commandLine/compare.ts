@@ -7,8 +7,8 @@
 import { dateText } from "../../core/base/date";
 import { err, ok, type Result } from "../../core/base/result";
 import { finish } from "../../core/base/steps";
-import { freezeIssue, listIssues, removeIssue } from "../../app/issues";
-import { keepAnswer } from "../../app/markAnswers";
+import { freezeIssue, listIssues, removeIssue } from "../../app/revisions/issues";
+import { keepAnswer } from "../../app/revisions/markAnswers";
 import {
   countNow,
   currencyOfRevision,
@@ -16,9 +16,9 @@ import {
   revisionDrawing,
   revisionOf,
   type Revision,
-} from "../../app/revisions";
+} from "../../app/revisions/revisions";
 import { lengthStyleOf, readSettings, type Settings } from "../../app/settings";
-import { takeOffWorkbook, type WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import { takeOffWorkbook, type WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
 import { today } from "../../app/today";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { answer, type Answer } from "./answer";

@@ -1,5 +1,5 @@
 /** The words after `npm run compare --`. */
-import { nowName } from "../../app/issues";
+import { nowName } from "../../app/revisions/issues";
 import { err, ok, type Result } from "../../core/base/result";
 import { readDate } from "../../core/base/cell";
 import type { LengthUnit } from "../../core/lengths/length";

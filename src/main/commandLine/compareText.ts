@@ -18,8 +18,8 @@ import {
   openingText,
   signed,
   summaryText,
-} from "../../sheets/revisionWords";
-import type { Revision } from "../../app/revisions";
+} from "../../sheets/revisions/revisionWords";
+import type { Revision } from "../../app/revisions/revisions";
 import { textTable } from "./textTable";
 
 /** Openings, hardware by line, money by job, and the caution. */

@@ -7,12 +7,12 @@
 import { fileWorkbook, type FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { snapshotParts } from "../../adapters/xlsx/snapshotBytes";
 import { writeCsv } from "../../adapters/xlsx/writeCsv";
-import { bookCheckDrawing, boundaryDrawing } from "../../app/bookSheets";
-import { checkKitBook } from "../../app/checkKitBook";
-import { checkGivenOpening } from "../../app/givenOpening";
-import { readInputs } from "../../app/inputs";
-import { kitBookAtHand, type KitBookAtHand } from "../../app/kitBookAtHand";
-import { fieldNamed, readOpeningWords } from "../../app/openingWords";
+import { bookCheckDrawing, boundaryDrawing } from "../../app/kitbook/bookSheets";
+import { checkKitBook } from "../../app/kitbook/checkKitBook";
+import { checkGivenOpening } from "../../app/openings/givenOpening";
+import { readInputs } from "../../app/reading/inputs";
+import { kitBookAtHand, type KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
+import { fieldNamed, readOpeningWords } from "../../app/openings/openingWords";
 import { defaultSettings, readSettings } from "../../app/settings";
 import { err, ok, type Result } from "../../core/base/result";
 import { finish } from "../../core/base/steps";

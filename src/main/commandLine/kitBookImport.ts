@@ -5,10 +5,10 @@ import {
   importFindings,
   isOffered,
   kitBookImport,
-} from "../../app/importKitBook";
+} from "../../app/kitbook/importKitBook";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
-import type { Inputs } from "../../app/inputs";
-import type { KitBookAtHand } from "../../app/kitBookAtHand";
+import type { Inputs } from "../../app/reading/inputs";
+import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
 import { counted } from "../../core/base/counted";
 import { err, ok, type Result } from "../../core/base/result";
 import type { RowChange } from "../../core/bookcheck/compareBooks";

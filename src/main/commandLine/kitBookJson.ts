@@ -8,7 +8,7 @@ import type { TrialChange } from "../../core/bookcheck/compareTrials";
 import type { Trial } from "../../core/bookcheck/trial";
 import type { Field } from "../../core/kitbook/fields";
 import type { RowSource } from "../../core/kitbook/kitBook";
-import type { KitBookCheck } from "../../app/checkKitBook";
+import type { KitBookCheck } from "../../app/kitbook/checkKitBook";
 
 export const findingJson = (finding: Finding) => ({
   level: finding.level,

@@ -1,6 +1,6 @@
 /** The files that a command names beside its schedule: a kit book, items, the workbook to write. */
 import { err, ok, type Result } from "../../core/base/result";
-import type { OtherInputs } from "../../app/inputs";
+import type { OtherInputs } from "../../app/reading/inputs";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { readItemTable } from "../../tables/itemTable";
 import { readKitBook } from "../../tables/kitBookTable";

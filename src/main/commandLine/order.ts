@@ -8,21 +8,21 @@ import { basename } from "node:path";
 import { err, ok, type Result } from "../../core/base/result";
 import { cutPlan } from "../../core/purchasing/cutting/cutPlan";
 import type { Solver } from "../../core/purchasing/cutting/solver";
-import type { PlanCuts } from "../../core/purchasing/orderCuts";
-import type { OrderPlan } from "../../core/purchasing/orderPlan";
-import { searchOrder } from "../../core/purchasing/orderSearch";
-import { orderTask } from "../../core/purchasing/orderTask";
-import { timeAllowance } from "../../core/purchasing/timeAllowance";
-import { countFile, type CountedFile } from "../../app/countFile";
-import { orderDrawings } from "../../app/orderDrawings";
-import { keepDraft } from "../../app/keepOrder";
-import { orderInParts } from "../../app/orderInParts";
+import type { PlanCuts } from "../../core/purchasing/orders/orderCuts";
+import type { OrderPlan } from "../../core/purchasing/orders/orderPlan";
+import { searchOrder } from "../../core/purchasing/orders/orderSearch";
+import { orderTask } from "../../core/purchasing/orders/orderTask";
+import { timeAllowance } from "../../core/purchasing/orders/timeAllowance";
+import { countFile, type CountedFile } from "../../app/orders/countFile";
+import { orderDrawings } from "../../app/orders/orderDrawings";
+import { keepDraft } from "../../app/orders/keepOrder";
+import { orderInParts } from "../../app/orders/orderInParts";
 import {
   plannedOrder,
   prepareOrder,
   type JobsOrder,
   type PreparedOrder,
-} from "../../app/orderJobs";
+} from "../../app/orders/orderJobs";
 import { lengthStyleOf } from "../../app/settings";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { answer, type Answer } from "./answer";

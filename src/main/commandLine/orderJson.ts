@@ -13,9 +13,9 @@ import { decimalText } from "../../core/money/writeMoney";
 import { numberStyle, writeSize } from "../../core/lengths/writeLength";
 import { inchesOf, type CutLength } from "../../core/purchasing/cutting/cutLength";
 import { barGroups } from "../../core/purchasing/cutting/cutWords";
-import type { OrderLine } from "../../core/purchasing/orderPlan";
-import type { Share } from "../../core/purchasing/shares";
-import type { JobsOrder } from "../../app/orderJobs";
+import type { OrderLine } from "../../core/purchasing/orders/orderPlan";
+import type { Share } from "../../core/purchasing/orders/shares";
+import type { JobsOrder } from "../../app/orders/orderJobs";
 import { currencyIn } from "../../app/settings";
 import type { OrderSaid } from "./orderText";
 

@@ -4,7 +4,7 @@ import type { Cents } from "../../core/base/units";
 import { moneyText } from "../../core/money/writeMoney";
 import { cutPlanWords } from "../../core/purchasing/cutting/cutWords";
 import { sizedTexts } from "../../core/purchasing/sizedTexts";
-import type { JobsOrder } from "../../app/orderJobs";
+import type { JobsOrder } from "../../app/orders/orderJobs";
 import { currencyIn, lengthStyleOf } from "../../app/settings";
 import { findingsText } from "./takeOffText";
 import { textTable } from "./textTable";

@@ -1,12 +1,12 @@
 /** What an owner asks of the prices on the command line: what-if, simulation, actuals. */
 import { finish } from "../../core/base/steps";
-import type { Simulation } from "../../core/pricing/simulation";
-import type { SwingEffect } from "../../core/pricing/swings";
-import type { Inputs } from "../../app/inputs";
-import { actualsReport, type ActualsReport } from "../../app/jobActuals";
-import type { WorkbookPrices } from "../../app/priceWorkbook";
-import { runSimulation, simulationTask } from "../../app/simulateJob";
-import { swingsOfJob, whatIfJobs, type WhatIfTable } from "../../app/whatIfJobs";
+import type { Simulation } from "../../core/pricing/chances/simulation";
+import type { SwingEffect } from "../../core/pricing/chances/swings";
+import type { Inputs } from "../../app/reading/inputs";
+import { actualsReport, type ActualsReport } from "../../app/pricing/jobActuals";
+import type { WorkbookPrices } from "../../app/pricing/priceWorkbook";
+import { runSimulation, simulationTask } from "../../app/pricing/simulateJob";
+import { swingsOfJob, whatIfJobs, type WhatIfTable } from "../../app/pricing/whatIfJobs";
 import { whatIfOf, type PriceArguments } from "./priceArguments";
 
 export type JobSwings = { readonly job: string; readonly swings: readonly SwingEffect[] };

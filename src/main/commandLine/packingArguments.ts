@@ -1,9 +1,9 @@
 /** The words after `npm run packing --`. */
-import { readLabelLength } from "../../app/labelLength";
-import { packingKinds, type PackingKind } from "../../app/packingLists";
+import { readLabelLength } from "../../app/writing/labelLength";
+import { packingKinds, type PackingKind } from "../../app/writing/packingLists";
 import { err, ok, type Result } from "../../core/base/result";
 import type { LengthUnit } from "../../core/lengths/length";
-import { labelGridFault, type LabelGrid } from "../../sheets/labelGrid";
+import { labelGridFault, type LabelGrid } from "../../sheets/crew/labelGrid";
 import { papers } from "../../workbook/drawing";
 import { readUnit, readWords, wrongWords } from "./words";
 

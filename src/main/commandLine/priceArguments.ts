@@ -1,8 +1,8 @@
 /** The words after `npm run price --`. */
 import { err, ok, type Result } from "../../core/base/result";
-import { noPercent, percent, readPercent, type Percent } from "../../core/pricing/percent";
-import { asEstimated, type WhatIf } from "../../core/pricing/whatIf";
-import { usualDraws } from "../../app/simulateJob";
+import { noPercent, percent, readPercent, type Percent } from "../../core/pricing/rates/percent";
+import { asEstimated, type WhatIf } from "../../core/pricing/chances/whatIf";
+import { usualDraws } from "../../app/pricing/simulateJob";
 import { fileExists } from "./files";
 import { readWords, wrongWords } from "./words";
 

@@ -6,12 +6,12 @@ import { placeName } from "../../core/base/cell";
 import { findingCell, type Finding } from "../../core/base/finding";
 import { cents } from "../../core/base/units";
 import { decimalText } from "../../core/money/writeMoney";
-import { shareOf, shareText } from "../../core/pricing/percent";
-import type { Difference } from "../../core/pricing/actuals";
-import type { JobLoads } from "../../core/pricing/openingLoads";
+import { shareOf, shareText } from "../../core/pricing/rates/percent";
+import type { Difference } from "../../core/pricing/actuals/actuals";
+import type { JobLoads } from "../../core/pricing/loads/openingLoads";
 import type { JobPrice } from "../../core/pricing/priceJob";
-import { marginAtShare } from "../../core/pricing/simulation";
-import type { WorkbookLoads } from "../../app/workbookLoads";
+import { marginAtShare } from "../../core/pricing/chances/simulation";
+import type { WorkbookLoads } from "../../app/pricing/workbookLoads";
 import type { OwnerAnswers } from "./ownerAnswers";
 
 /** Digits of markup and margin behind the point. */

@@ -2,10 +2,10 @@
 import { moneyText } from "../../core/money/writeMoney";
 import type { Cents } from "../../core/base/units";
 import type { Currency } from "../../core/money/currency";
-import type { PricedAlternate } from "../../core/pricing/alternates";
-import { percentOfShare, percentText } from "../../core/pricing/percent";
-import type { WorkbookLoads } from "../../app/workbookLoads";
-import type { WorkbookPrices } from "../../app/priceWorkbook";
+import type { PricedAlternate } from "../../core/pricing/alternates/alternates";
+import { percentOfShare, percentText } from "../../core/pricing/rates/percent";
+import type { WorkbookLoads } from "../../app/pricing/workbookLoads";
+import type { WorkbookPrices } from "../../app/pricing/priceWorkbook";
 import { textTable, type TextColumn } from "./textTable";
 
 export const columns = (left: readonly string[], right: readonly string[]): TextColumn[] => [

@@ -5,8 +5,8 @@
  */
 import { err, ok, type Result } from "../../core/base/result";
 import { currencyIn, lengthStyleOf, readSettings, type Settings } from "../../app/settings";
-import { takeOffWorkbook, type WorkbookTakeOff } from "../../app/takeOffWorkbook";
-import { writeTakeOff } from "../../app/writeSheets";
+import { takeOffWorkbook, type WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import { writeTakeOff } from "../../app/writing/writeSheets";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { answer, type Answer } from "./answer";
 import { readWorkbookFile, writeFileWhole } from "./files";

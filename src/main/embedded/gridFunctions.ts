@@ -3,7 +3,7 @@ import type { GridFunction } from "../../adapters/embedded/worksheetFunctions";
 import { functionTable } from "../../functions/functionTable";
 import { namespace } from "../../functions/worksheetFunction";
 import { err } from "../../core/base/result";
-import type { OpeningCounter } from "../../app/oneOpening";
+import type { OpeningCounter } from "../../app/openings/oneOpening";
 import type { Workbook } from "../../workbook/workbook";
 import { liveCounter } from "../liveCounter";
 

@@ -1,6 +1,6 @@
 /** Our worksheet functions as Excel calls them, kept up with the workbook. */
 import { inExcel } from "../../adapters/excel/inExcel";
-import type { OpeningCounter } from "../../app/oneOpening";
+import type { OpeningCounter } from "../../app/openings/oneOpening";
 import type { CellValue } from "../../core/base/cell";
 import { functionTable } from "../../functions/functionTable";
 import type {

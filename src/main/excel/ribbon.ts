@@ -1,5 +1,5 @@
 /** The ribbon's commands. The manifest names them by the same ids. */
-import type { ActiveSheetOutcome } from "../../app/takeOffActiveSheet";
+import type { ActiveSheetOutcome } from "../../app/writing/takeOffActiveSheet";
 import { faultInside } from "../../workbook/thrownFault";
 import type { Workbook } from "../../workbook/workbook";
 
@@ -15,7 +15,7 @@ export function associateCommands(workbook: Promise<Workbook>, say: (text: strin
 async function takeOff(workbook: Promise<Workbook>, say: (text: string) => void): Promise<void> {
   try {
     const open = await workbook;
-    const { takeOffActiveSheet } = await import("../../app/takeOffActiveSheet");
+    const { takeOffActiveSheet } = await import("../../app/writing/takeOffActiveSheet");
     const outcome = await takeOffActiveSheet(open);
     say(outcomeWords(outcome));
     if (outcome.kind !== "written" || !outcome.isComplete) await Office.addin.showAsTaskpane();

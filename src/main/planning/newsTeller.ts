@@ -1,5 +1,5 @@
 /** What of a search is worth telling: a plan written out and sent takes longer than many a step. */
-import type { OrderNews, OrderStep } from "../../core/purchasing/orderSearch";
+import type { OrderNews, OrderStep } from "../../core/purchasing/orders/orderSearch";
 
 /** Milliseconds between two bounds that are told; a better plan is told at once. */
 const pause = 150;

@@ -5,7 +5,7 @@ import {
   type OrderNews,
   type OrderWork,
   type WorkedOrder,
-} from "../../core/purchasing/orderSearch";
+} from "../../core/purchasing/orders/orderSearch";
 import { answerWork } from "../../pane/workers/answerWork";
 import { newsTeller } from "./newsTeller";
 

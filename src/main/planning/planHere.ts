@@ -1,5 +1,5 @@
 /** Works orders out on the page's own thread in short turns, without a solver: where there is no worker. */
-import { searchOrder } from "../../core/purchasing/orderSearch";
+import { searchOrder } from "../../core/purchasing/orders/orderSearch";
 import type { PlanOrder } from "../../pane/state/paneDoors";
 import { letOthers } from "../../pane/state/runSteps";
 import { newsTeller } from "./newsTeller";

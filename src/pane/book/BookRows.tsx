@@ -1,7 +1,7 @@
 /** The rows of one opening type, a section at a time. */
 import { Field, Select } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
-import type { KitBookAtHand } from "../../app/kitBookAtHand";
+import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
 import type { OpeningType } from "../../core/kitbook/kitBook";
 import { kitBookSections } from "../../core/kitbook/rows";
 import { shownRows } from "./rowsOfType";

@@ -1,8 +1,8 @@
 /** The exact values of a chosen field at which the kit book says anything else, all other fields being given. */
 import { Field as Labelled, mergeClasses, Select } from "@fluentui/react-components";
 import { useCallback, useState } from "react";
-import { boundaryDrawing } from "../../app/bookSheets";
-import type { KitBookAtHand } from "../../app/kitBookAtHand";
+import { boundaryDrawing } from "../../app/kitbook/bookSheets";
+import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
 import { inches } from "../../core/base/units";
 import {
   allSizes,
@@ -15,7 +15,7 @@ import type { Field } from "../../core/kitbook/fields";
 import type { OpeningType } from "../../core/kitbook/kitBook";
 import type { Opening } from "../../core/openings/opening";
 import { numberText, valueText } from "../../core/takeoff/describe";
-import { proofWords } from "../../sheets/boundarySheet";
+import { proofWords } from "../../sheets/kitbook/boundarySheet";
 import { useSharedStyles } from "../parts/parts.styles";
 import { useBookStyles } from "./book.styles";
 import { MoreList } from "./MoreList";

@@ -1,6 +1,6 @@
 /** What the workbook's own kit book has otherwise than the starter. */
 import { useMemo } from "react";
-import type { KitBookAtHand } from "../../app/kitBookAtHand";
+import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
 import { compareBooks } from "../../core/bookcheck/compareBooks";
 import { starterKitBook } from "../../core/kitbook/starter/starterKitBook";
 import { counted } from "../parts/quantities";

@@ -1,6 +1,6 @@
 /** Giving the kit book away as a file, where the host saves files. */
 import { Button } from "@fluentui/react-components";
-import type { KitBookAtHand } from "../../app/kitBookAtHand";
+import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
 import { kitBookDrawings } from "../../tables/kitBookDrawings";
 import { kitBookLines } from "../../tables/kitBookLines";
 import { blankSheet, workbookOf } from "../../workbook/blankSheet";

@@ -1,7 +1,7 @@
 /** Taking rows over from another workbook's kit book: what would change first, then written as one act. */
 import { useId } from "react";
-import type { Inputs } from "../../app/inputs";
-import type { KitBookAtHand } from "../../app/kitBookAtHand";
+import type { Inputs } from "../../app/reading/inputs";
+import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
 import { LevelIcon } from "../parts/LevelIcon";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";

@@ -1,9 +1,9 @@
 /** What the kit book leaves open, and whether its bolts fit: every finding of the check by what it is about. */
 import { mergeClasses } from "@fluentui/react-components";
 import { useCallback } from "react";
-import { bookCheckDrawing } from "../../app/bookSheets";
-import { checkKitBook, type KitBookCheck } from "../../app/checkKitBook";
-import type { KitBookAtHand } from "../../app/kitBookAtHand";
+import { bookCheckDrawing } from "../../app/kitbook/bookSheets";
+import { checkKitBook, type KitBookCheck } from "../../app/kitbook/checkKitBook";
+import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
 import type { Finding } from "../../core/base/finding";
 import { connectionFindings, joinedWords } from "../../core/bookcheck/connectionFindings";
 import type { BookConnection } from "../../core/bookcheck/connections";

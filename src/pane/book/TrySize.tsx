@@ -1,6 +1,6 @@
 /** Try a size: which rows of the kit book do what for an opening, and what changes for a second one. */
 import { useMemo } from "react";
-import type { KitBookAtHand } from "../../app/kitBookAtHand";
+import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
 import { compareTrials } from "../../core/bookcheck/compareTrials";
 import { tryOpening } from "../../core/bookcheck/trial";
 import type { Opening } from "../../core/openings/opening";

@@ -1,7 +1,7 @@
 /** Which kit book counts, and what is wrong with its rows. */
-import { setUpDrawings } from "../../app/setUpWorkbook";
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
-import type { KitBookAtHand } from "../../app/kitBookAtHand";
+import { setUpDrawings } from "../../app/writing/setUpWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
 import { Disclosure } from "../parts/Disclosure";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";

@@ -1,7 +1,7 @@
 /** An opening as a person types it to try a kit book: its fields as texts, read as a schedule's row is read. */
-import { checkGivenOpening } from "../../app/givenOpening";
-import { fieldsRead } from "../../app/bookSheets";
-import type { KitBookAtHand } from "../../app/kitBookAtHand";
+import { checkGivenOpening } from "../../app/openings/givenOpening";
+import { fieldsRead } from "../../app/kitbook/bookSheets";
+import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
 import type { Finding } from "../../core/base/finding";
 import { inches } from "../../core/base/units";
 import type { FormulaValue } from "../../core/formulas/value";

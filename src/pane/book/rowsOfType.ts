@@ -1,5 +1,5 @@
 /** The rows of a kit book for one opening type, each with its cells and what is wrong with it. */
-import type { KitBookAtHand } from "../../app/kitBookAtHand";
+import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
 import type { CellPlace, TypedCell } from "../../core/base/cell";
 import type { Finding } from "../../core/base/finding";
 import { chartUses } from "../../core/bookcheck/chartGaps";

@@ -1,7 +1,7 @@
 /** The kit book that the workbook counts by, with its findings; the same object while nothing of it changes. */
 import { useMemo } from "react";
-import type { Inputs } from "../../app/inputs";
-import { kitBookAtHand, type KitBookAtHand } from "../../app/kitBookAtHand";
+import type { Inputs } from "../../app/reading/inputs";
+import { kitBookAtHand, type KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
 import { headingsOf } from "../../core/estimate/estimate";
 import { usePane } from "../state/paneContext";
 

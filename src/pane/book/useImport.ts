@@ -7,9 +7,9 @@ import {
   isOffered,
   kitBookImport,
   kitBookIn,
-} from "../../app/importKitBook";
-import type { Inputs } from "../../app/inputs";
-import type { KitBookAtHand } from "../../app/kitBookAtHand";
+} from "../../app/kitbook/importKitBook";
+import type { Inputs } from "../../app/reading/inputs";
+import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
 import type { Finding } from "../../core/base/finding";
 import type { RowChange } from "../../core/bookcheck/compareBooks";
 import { headingsOf } from "../../core/estimate/estimate";

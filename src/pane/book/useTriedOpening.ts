@@ -1,6 +1,6 @@
 /** The opening that a person tries the kit book with: its type, its texts, and a second set of sizes beside it. */
 import { useMemo, useState } from "react";
-import type { KitBookAtHand } from "../../app/kitBookAtHand";
+import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
 import { countedOpening } from "../../core/bookcheck/probeOpenings";
 import type { Field } from "../../core/kitbook/fields";
 import { openingTypeNamed, type OpeningType } from "../../core/kitbook/kitBook";

@@ -1,8 +1,8 @@
 /** Changes: counts that were frozen, what differs between any two of them or one and now. */
 import { makeStyles } from "@fluentui/react-components";
 import { useRef, useState } from "react";
-import { nowName } from "../../app/issues";
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import { nowName } from "../../app/revisions/issues";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
 import type { IssueHead } from "../../core/revisions/issue";
 import { Disclosure } from "../parts/Disclosure";
 import { Notice } from "../parts/Notice";

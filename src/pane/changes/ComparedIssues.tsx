@@ -1,6 +1,6 @@
 /** Two sides compared, and their sheet of changes written. */
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
-import { revisionDrawing } from "../../app/revisions";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import { revisionDrawing } from "../../app/revisions/revisions";
 import { ok } from "../../core/base/result";
 import { Notice } from "../parts/Notice";
 import { UnderWay } from "../parts/UnderWay";

@@ -1,10 +1,10 @@
 /** What differs between two counts: in one sentence, then openings, then hardware and money. */
 import { makeStyles } from "@fluentui/react-components";
 import { useMemo, useRef } from "react";
-import { currencyOfRevision, type Revision } from "../../app/revisions";
+import { currencyOfRevision, type Revision } from "../../app/revisions/revisions";
 import { lengthStyleOf } from "../../app/settings";
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
-import { doubtTexts, summaryText } from "../../sheets/revisionWords";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import { doubtTexts, summaryText } from "../../sheets/revisions/revisionWords";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";
 import { tokens } from "../parts/tokens";

@@ -4,7 +4,7 @@ import type { LengthStyle } from "../../core/lengths/writeLength";
 import type { ChangedOpening, OpeningDifferences } from "../../core/revisions/compareOpenings";
 import type { IssuedOpening } from "../../core/revisions/issue";
 import type { MarkAnswer, MarkPair } from "../../core/revisions/markPairs";
-import { openingText } from "../../sheets/revisionWords";
+import { openingText } from "../../sheets/revisions/revisionWords";
 import { useSharedStyles } from "../parts/parts.styles";
 import { SmallButton } from "../parts/SmallButton";
 import { tokens } from "../parts/tokens";

@@ -4,7 +4,7 @@ import type { ReactNode } from "react";
 import type { LengthStyle } from "../../core/lengths/writeLength";
 import type { FieldChange } from "../../core/revisions/compareOpenings";
 import type { IssuedOpening } from "../../core/revisions/issue";
-import { changeText } from "../../sheets/revisionWords";
+import { changeText } from "../../sheets/revisions/revisionWords";
 import { PlaceButton } from "../parts/PlaceButton";
 import { useSharedStyles } from "../parts/parts.styles";
 import { tokens } from "../parts/tokens";

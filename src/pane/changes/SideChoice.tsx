@@ -1,6 +1,6 @@
 /** Which two counts are compared: any issue, or what is counted now. */
 import { Field, makeStyles, Select } from "@fluentui/react-components";
-import { nowName } from "../../app/issues";
+import { nowName } from "../../app/revisions/issues";
 import { dateText } from "../../core/base/date";
 import type { IssueHead } from "../../core/revisions/issue";
 import { tokens } from "../parts/tokens";

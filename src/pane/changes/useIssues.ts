@@ -1,8 +1,8 @@
 /** The issues that the workbook keeps, and ways to keep one more or to take one away. */
 import { useCallback, useEffect, useState } from "react";
-import { freezeIssue, listIssues, removeIssue, type IssueFault } from "../../app/issues";
-import { countNowInSteps } from "../../app/revisions";
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import { freezeIssue, listIssues, removeIssue, type IssueFault } from "../../app/revisions/issues";
+import { countNowInSteps } from "../../app/revisions/revisions";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
 import { err, type Result } from "../../core/base/result";
 import type { IssueHead } from "../../core/revisions/issue";
 import { cancelled } from "../../workbook/faults";

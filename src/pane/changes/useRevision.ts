@@ -1,10 +1,10 @@
 /** Two counts of the workbook compared in short turns, again whenever one of them or an answer changes. */
 import { useCallback, useEffect, useRef, useState } from "react";
-import type { IssueFault } from "../../app/issues";
-import { forgetAnswer, keepAnswer } from "../../app/markAnswers";
+import type { IssueFault } from "../../app/revisions/issues";
+import { forgetAnswer, keepAnswer } from "../../app/revisions/markAnswers";
 import { today } from "../../app/today";
-import { readRevisions, type Revision } from "../../app/revisions";
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import { readRevisions, type Revision } from "../../app/revisions/revisions";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
 import type { MarkAnswer, MarkPair } from "../../core/revisions/markPairs";
 import { usePane } from "../state/paneContext";
 import { runSteps } from "../state/runSteps";

@@ -1,7 +1,7 @@
 /** Which sheet or table is the schedule: found by itself, or chosen here. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { useId } from "react";
-import { sourceKey } from "../../app/sourceBlocks";
+import { sourceKey } from "../../app/reading/sourceBlocks";
 import type { Source } from "../../workbook/workbook";
 import { useSharedStyles } from "../parts/parts.styles";
 import { usePane } from "../state/paneContext";

@@ -1,7 +1,7 @@
 /** Why a line's quantity is what it is: by kit-book row, then by opening, down to the numbers put in. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { useMemo } from "react";
-import type { Inputs } from "../../app/inputs";
+import type { Inputs } from "../../app/reading/inputs";
 import { currencyIn, lengthStyleOf } from "../../app/settings";
 import { cellText, type CellPlace } from "../../core/base/cell";
 import { writeChange } from "../../core/corrections/change";

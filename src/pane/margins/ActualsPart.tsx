@@ -1,9 +1,9 @@
 /** What jobs really cost and took against their estimates, and what would have fitted. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
-import type { Inputs } from "../../app/inputs";
-import type { ActualsReport } from "../../app/jobActuals";
+import type { Inputs } from "../../app/reading/inputs";
+import type { ActualsReport } from "../../app/pricing/jobActuals";
 import { currencyIn } from "../../app/settings";
-import type { Difference } from "../../core/pricing/actuals";
+import type { Difference } from "../../core/pricing/actuals/actuals";
 import { cents } from "../../core/base/units";
 import { moneyText } from "../../core/money/writeMoney";
 import { useSharedStyles } from "../parts/parts.styles";

@@ -1,11 +1,11 @@
 /** The same changes on every job: what they do to all together, and whom they take below its target. */
 import { useDeferredValue, useMemo } from "react";
 import { currencyIn } from "../../app/settings";
-import type { TypedChanges } from "../../app/keptWhatIfs";
-import { whatIfJobs } from "../../app/whatIfJobs";
+import type { TypedChanges } from "../../app/pricing/keptWhatIfs";
+import { whatIfJobs } from "../../app/pricing/whatIfJobs";
 import { keepsTarget, costByPrice } from "../../core/pricing/keepTarget";
 import type { JobPrice } from "../../core/pricing/priceJob";
-import { factorName, factorsOf, type Factor } from "../../core/pricing/whatIf";
+import { factorName, factorsOf, type Factor } from "../../core/pricing/chances/whatIf";
 import { useSharedStyles } from "../parts/parts.styles";
 import { counted, countText } from "../parts/quantities";
 import { SmallButton } from "../parts/SmallButton";

@@ -1,11 +1,11 @@
 /** What may be had instead of a part of the job, or besides it: each priced in full beside the base. */
 import { Button } from "@fluentui/react-components";
-import { alternatesDrawing } from "../../app/ownerSheets";
+import { alternatesDrawing } from "../../app/pricing/ownerSheets";
 import { currencyIn } from "../../app/settings";
 import type { Cents } from "../../core/base/units";
 import type { Currency } from "../../core/money/currency";
 import { moneyText } from "../../core/money/writeMoney";
-import type { PricedAlternate } from "../../core/pricing/alternates";
+import type { PricedAlternate } from "../../core/pricing/alternates/alternates";
 import type { JobPrice } from "../../core/pricing/priceJob";
 import { useSharedStyles } from "../parts/parts.styles";
 import { useAddSheets } from "../sheets/useAddSheets";

@@ -1,7 +1,7 @@
 /** One figure that can be moved: by a slider, or by typing the change. */
 import { Field, Input, makeStyles, Slider } from "@fluentui/react-components";
 import type { Finding } from "../../core/base/finding";
-import { inPercent, readPercent } from "../../core/pricing/percent";
+import { inPercent, readPercent } from "../../core/pricing/rates/percent";
 import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({

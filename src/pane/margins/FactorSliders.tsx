@@ -1,6 +1,6 @@
 /** The figures that can be moved, each by a slider or by typing. */
 import type { Finding } from "../../core/base/finding";
-import { factorName, type Factor } from "../../core/pricing/whatIf";
+import { factorName, type Factor } from "../../core/pricing/chances/whatIf";
 import { FactorSlider } from "./FactorSlider";
 import { factorWords } from "./factorWords";
 

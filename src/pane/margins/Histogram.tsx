@@ -1,8 +1,8 @@
 /** How often each margin came up, drawn, with what is below the target striped. */
 import { makeStyles } from "@fluentui/react-components";
 import { useId } from "react";
-import { shareOf } from "../../core/pricing/percent";
-import type { Simulation } from "../../core/pricing/simulation";
+import { shareOf } from "../../core/pricing/rates/percent";
+import type { Simulation } from "../../core/pricing/chances/simulation";
 import { Disclosure } from "../parts/Disclosure";
 import { useSharedStyles } from "../parts/parts.styles";
 import { countText } from "../parts/quantities";

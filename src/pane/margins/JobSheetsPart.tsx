@@ -1,10 +1,10 @@
 /** Writes the price sheet of a job, and its quotation: as a sheet, or as a file of its own. */
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import { termsDrawing } from "../../app/ownerSheets";
-import type { WorkbookPrices } from "../../app/priceWorkbook";
-import { quoteJob, type JobQuotation } from "../../app/quoteJob";
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import { termsDrawing } from "../../app/pricing/ownerSheets";
+import type { WorkbookPrices } from "../../app/pricing/priceWorkbook";
+import { quoteJob, type JobQuotation } from "../../app/pricing/quoteJob";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
 import { today } from "../../app/today";
 import type { JobPrice } from "../../core/pricing/priceJob";
 import { Notice } from "../parts/Notice";

@@ -1,12 +1,12 @@
 /** One job for its owner: from cost to price, what moves it, what may happen, what did happen. */
 import { Button } from "@fluentui/react-components";
 import { useMemo } from "react";
-import { actualsReport } from "../../app/jobActuals";
-import { actualsDrawing } from "../../app/ownerSheets";
-import type { WorkbookPrices } from "../../app/priceWorkbook";
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import { actualsReport } from "../../app/pricing/jobActuals";
+import { actualsDrawing } from "../../app/pricing/ownerSheets";
+import type { WorkbookPrices } from "../../app/pricing/priceWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
 import type { MarginRow } from "../../core/pricing/marginTable";
-import type { OwnerRange } from "../../core/pricing/ownerRanges";
+import type { OwnerRange } from "../../core/pricing/chances/ownerRanges";
 import type { JobPrice } from "../../core/pricing/priceJob";
 import { jobKey } from "../../core/takeoff/takeOff";
 import { BackButton } from "../jobs/BackButton";

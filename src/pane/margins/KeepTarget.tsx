@@ -1,10 +1,10 @@
 /** The price that keeps the target, and the discount that loses it. */
-import type { JobToChange } from "../../app/whatIfJobs";
+import type { JobToChange } from "../../app/pricing/whatIfJobs";
 import { cents } from "../../core/base/units";
 import type { Currency } from "../../core/money/currency";
 import { moneyText } from "../../core/money/writeMoney";
-import { inPercent } from "../../core/pricing/percent";
-import type { WhatIfAnswer } from "../../core/pricing/whatIf";
+import { inPercent } from "../../core/pricing/rates/percent";
+import type { WhatIfAnswer } from "../../core/pricing/chances/whatIf";
 import { useSharedStyles } from "../parts/parts.styles";
 import { typedWords } from "./marginWords";
 import { Line } from "./RollUpPart";

@@ -1,11 +1,11 @@
 /** What hangs in each opening of a job: weight, loads, and whether they are within what was entered. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
-import type { WorkbookPrices } from "../../app/priceWorkbook";
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
-import { figureText } from "../../core/pricing/figureText";
-import { loadCaution, loadKinds, type LoadKind } from "../../core/pricing/loadCheck";
-import type { OpeningLoads } from "../../core/pricing/openingLoads";
-import { loadText, verdictWords, worstOf } from "../../core/pricing/worstLoads";
+import type { WorkbookPrices } from "../../app/pricing/priceWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import { figureText } from "../../core/pricing/rollup/figureText";
+import { loadCaution, loadKinds, type LoadKind } from "../../core/pricing/loads/loadCheck";
+import type { OpeningLoads } from "../../core/pricing/loads/openingLoads";
+import { loadText, verdictWords, worstOf } from "../../core/pricing/loads/worstLoads";
 import { Disclosure } from "../parts/Disclosure";
 import { LevelIcon } from "../parts/LevelIcon";
 import { Notice } from "../parts/Notice";

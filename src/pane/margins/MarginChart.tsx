@@ -1,7 +1,7 @@
 /** The margin of each job beside its target, on one scale: a bar, a line, and the words. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import type { MarginRow } from "../../core/pricing/marginTable";
-import { shareOf } from "../../core/pricing/percent";
+import { shareOf } from "../../core/pricing/rates/percent";
 import { useSharedStyles } from "../parts/parts.styles";
 import { tokens } from "../parts/tokens";
 import { Bars, scaleOf } from "./Bars";

@@ -1,6 +1,6 @@
 /** What to do where the workbook has no rates of its own. */
 import { Button } from "@fluentui/react-components";
-import { ratesDrawing } from "../../app/ownerSheets";
+import { ratesDrawing } from "../../app/pricing/ownerSheets";
 import { Notice } from "../parts/Notice";
 import { useAddSheets } from "../sheets/useAddSheets";
 

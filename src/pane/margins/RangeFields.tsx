@@ -7,15 +7,15 @@ import {
   RadioGroup,
   Select,
 } from "@fluentui/react-components";
-import type { OwnerRanges } from "../../app/ranges";
-import type { JobToChange } from "../../app/whatIfJobs";
+import type { OwnerRanges } from "../../app/pricing/ranges";
+import type { JobToChange } from "../../app/pricing/whatIfJobs";
 import {
   rangeShapes,
   rangesOfJob,
   type FactorRange,
   type OwnerRange,
   type RangeShape,
-} from "../../core/pricing/ownerRanges";
+} from "../../core/pricing/chances/ownerRanges";
 import { useSharedStyles } from "../parts/parts.styles";
 import { tokens } from "../parts/tokens";
 import { rangeWords } from "./factorWords";

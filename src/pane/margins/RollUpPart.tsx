@@ -2,8 +2,8 @@
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { currencyIn } from "../../app/settings";
 import { moneyText } from "../../core/money/writeMoney";
-import type { RollUp } from "../../core/pricing/rollUp";
-import { lineKeys } from "../../core/pricing/rollUpPrice";
+import type { RollUp } from "../../core/pricing/rollup/rollUp";
+import { lineKeys } from "../../core/pricing/rollup/rollUpPrice";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";
 import { tokens } from "../parts/tokens";

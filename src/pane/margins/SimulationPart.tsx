@@ -1,10 +1,10 @@
 /** The chance that a job falls below its target, by drawing its figures many thousand times. */
 import { Button, Field, Input, makeStyles } from "@fluentui/react-components";
-import type { OwnerRanges } from "../../app/ranges";
-import { simulationTask, usualDraws, type SimulationTask } from "../../app/simulateJob";
-import type { JobToChange } from "../../app/whatIfJobs";
-import type { OwnerRange } from "../../core/pricing/ownerRanges";
-import { marginAtShare, type Simulation } from "../../core/pricing/simulation";
+import type { OwnerRanges } from "../../app/pricing/ranges";
+import { simulationTask, usualDraws, type SimulationTask } from "../../app/pricing/simulateJob";
+import type { JobToChange } from "../../app/pricing/whatIfJobs";
+import type { OwnerRange } from "../../core/pricing/chances/ownerRanges";
+import { marginAtShare, type Simulation } from "../../core/pricing/chances/simulation";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";
 import { ProgressLine } from "../parts/ProgressLine";

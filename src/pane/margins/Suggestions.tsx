@@ -1,9 +1,9 @@
 /** Minutes and spares that would have fitted, for a person to take one by one. */
 import { Button, Checkbox, makeStyles, mergeClasses } from "@fluentui/react-components";
 import { useState } from "react";
-import { acceptSuggestions } from "../../app/acceptSuggestions";
-import type { Inputs } from "../../app/inputs";
-import type { PlacedSuggestion } from "../../app/jobActuals";
+import { acceptSuggestions } from "../../app/pricing/acceptSuggestions";
+import type { Inputs } from "../../app/reading/inputs";
+import type { PlacedSuggestion } from "../../app/pricing/jobActuals";
 import { useSharedStyles } from "../parts/parts.styles";
 import { PlaceButton } from "../parts/PlaceButton";
 import { counted, countText } from "../parts/quantities";

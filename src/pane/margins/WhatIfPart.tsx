@@ -8,11 +8,11 @@ import {
   winWays,
   type TypedWhatIf,
   type WinWay,
-} from "../../app/keptWhatIfs";
-import { swingsOfJob, whatIfJob } from "../../app/whatIfJobs";
-import type { OwnerRange } from "../../core/pricing/ownerRanges";
+} from "../../app/pricing/keptWhatIfs";
+import { swingsOfJob, whatIfJob } from "../../app/pricing/whatIfJobs";
+import type { OwnerRange } from "../../core/pricing/chances/ownerRanges";
 import type { JobPrice } from "../../core/pricing/priceJob";
-import { factorsOf } from "../../core/pricing/whatIf";
+import { factorsOf } from "../../core/pricing/chances/whatIf";
 import { useSharedStyles } from "../parts/parts.styles";
 import { SmallButton } from "../parts/SmallButton";
 import { tokens } from "../parts/tokens";

@@ -1,6 +1,6 @@
 /** Figures as estimated beside what they would come to. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
-import type { WhatIfTable as JobsIf } from "../../app/whatIfJobs";
+import type { WhatIfTable as JobsIf } from "../../app/pricing/whatIfJobs";
 import { cents, type Cents } from "../../core/base/units";
 import type { Currency } from "../../core/money/currency";
 import { moneyText } from "../../core/money/writeMoney";

@@ -1,6 +1,6 @@
 /** What can be moved, as a person reads it. */
-import type { RangeSubject } from "../../core/pricing/ownerRanges";
-import type { Factor } from "../../core/pricing/whatIf";
+import type { RangeSubject } from "../../core/pricing/chances/ownerRanges";
+import type { Factor } from "../../core/pricing/chances/whatIf";
 
 const words: Readonly<Record<Exclude<RangeSubject, "material">, string>> = {
   hours: "Labour hours",

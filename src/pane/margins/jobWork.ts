@@ -11,7 +11,7 @@ import {
   type KeptWhatIfs,
   type TypedChanges,
   type TypedWhatIf,
-} from "../../app/keptWhatIfs";
+} from "../../app/pricing/keptWhatIfs";
 import { hostFault } from "../state/hostFault";
 import { usePane } from "../state/paneContext";
 import { useBroken } from "../state/useBroken";

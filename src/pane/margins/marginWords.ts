@@ -1,5 +1,5 @@
 /** Shares, gaps and changes as the views of prices write them. */
-import { percentText, type Percent } from "../../core/pricing/percent";
+import { percentText, type Percent } from "../../core/pricing/rates/percent";
 
 /** `24.1 %`, of 0.2408; `none` where there was nothing to divide by. */
 export function shareWords(share: number | null, places = 1): string {

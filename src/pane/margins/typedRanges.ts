@@ -5,8 +5,8 @@ import {
   type ChangeRange,
   type FactorRange,
   type OwnerRange,
-} from "../../core/pricing/ownerRanges";
-import { inPercent, noPercent, readPercent, type Percent } from "../../core/pricing/percent";
+} from "../../core/pricing/chances/ownerRanges";
+import { inPercent, noPercent, readPercent, type Percent } from "../../core/pricing/rates/percent";
 
 export const rangeEnds = ["low", "likely", "high"] as const;
 export type RangeEnd = (typeof rangeEnds)[number];

@@ -1,6 +1,6 @@
 /** What an owner types to see what would become of a job, and what it is read as. */
-import type { TypedChanges, TypedWhatIf } from "../../app/keptWhatIfs";
-import type { JobToChange } from "../../app/whatIfJobs";
+import type { TypedChanges, TypedWhatIf } from "../../app/pricing/keptWhatIfs";
+import type { JobToChange } from "../../app/pricing/whatIfJobs";
 import { makeFinding, type Finding, type FindingTable } from "../../core/base/finding";
 import { cents, type Cents } from "../../core/base/units";
 import { unitCostPlaces, type Currency } from "../../core/money/currency";
@@ -8,8 +8,8 @@ import { priceFinding } from "../../core/money/moneyFindings";
 import { readPrice } from "../../core/money/price";
 import { costByPrice } from "../../core/pricing/keepTarget";
 import { priceByMargin, priceByMarkup } from "../../core/pricing/margin";
-import { inPercent, noPercent, readPercent, type Percent } from "../../core/pricing/percent";
-import { readPricePercent } from "../../core/pricing/priceRule";
+import { inPercent, noPercent, readPercent, type Percent } from "../../core/pricing/rates/percent";
+import { readPricePercent } from "../../core/pricing/rollup/priceRule";
 import {
   asEstimated,
   factorName,
@@ -18,7 +18,7 @@ import {
   withFactor,
   type Factor,
   type WhatIf,
-} from "../../core/pricing/whatIf";
+} from "../../core/pricing/chances/whatIf";
 
 const changeFindings = {
   "change-not-a-percentage": {

@@ -1,9 +1,9 @@
 /** The hanging loads of one job, worked out in short turns as long as they are looked at. */
 import { useEffect, useState } from "react";
-import type { WorkbookPrices } from "../../app/priceWorkbook";
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
-import { loadStepsOf } from "../../app/workbookLoads";
-import type { JobLoads } from "../../core/pricing/openingLoads";
+import type { WorkbookPrices } from "../../app/pricing/priceWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import { loadStepsOf } from "../../app/pricing/workbookLoads";
+import type { JobLoads } from "../../core/pricing/loads/openingLoads";
 import { jobKey } from "../../core/takeoff/takeOff";
 import { usePane } from "../state/paneContext";
 import { runSteps } from "../state/runSteps";

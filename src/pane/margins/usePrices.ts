@@ -1,11 +1,11 @@
 /** The prices of the workbook's jobs, kept up with its count. */
 import { useCallback, useEffect, useRef, useState } from "react";
-import { keptBlocks } from "../../app/keptBlocks";
-import { priceSteps, readPriceInputs, type WorkbookPrices } from "../../app/priceWorkbook";
-import { keepOwnerRanges, type OwnerRanges } from "../../app/ranges";
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import { keptBlocks } from "../../app/reading/keptBlocks";
+import { priceSteps, readPriceInputs, type WorkbookPrices } from "../../app/pricing/priceWorkbook";
+import { keepOwnerRanges, type OwnerRanges } from "../../app/pricing/ranges";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
 import { today } from "../../app/today";
-import type { OwnerRange } from "../../core/pricing/ownerRanges";
+import type { OwnerRange } from "../../core/pricing/chances/ownerRanges";
 import type { WorkbookFault } from "../../workbook/workbook";
 import { hostFault } from "../state/hostFault";
 import { usePane } from "../state/paneContext";

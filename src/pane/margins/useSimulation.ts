@@ -1,6 +1,6 @@
 /** Simulating a job: how far it is, what came of it, and for which figures. */
 import { useEffect, useRef, useState } from "react";
-import type { SimulationTask } from "../../app/simulateJob";
+import type { SimulationTask } from "../../app/pricing/simulateJob";
 import { runSteps } from "../state/runSteps";
 import { useBroken } from "../state/useBroken";
 import { runWork } from "../workers/runWork";

@@ -1,18 +1,18 @@
 /** The orders that this workbook keeps: drafts, sent, received; and the steps from one to the next. */
 import { Button, Field, Input, makeStyles } from "@fluentui/react-components";
 import { useState } from "react";
-import type { OrderBook } from "../../app/orderBook";
+import type { OrderBook } from "../../app/orders/orderBook";
 import { dateText } from "../../core/base/date";
 import { currencyOf, usDollar } from "../../core/money/currency";
 import { moneyText } from "../../core/money/writeMoney";
-import type { OrderRecord } from "../../core/purchasing/orderRecord";
-import { lineStands, standingWord } from "../../core/purchasing/receipts";
+import type { OrderRecord } from "../../core/purchasing/books/orderRecord";
+import { lineStands, standingWord } from "../../core/purchasing/books/receipts";
 import { Notice } from "../parts/Notice";
 import { counted } from "../parts/quantities";
 import { useSharedStyles } from "../parts/parts.styles";
 import { tokens } from "../parts/tokens";
 import { useFocusOnAppear } from "../parts/useFocusOnAppear";
-import type { ReceiptAct } from "../../app/receiveOrder";
+import type { ReceiptAct } from "../../app/orders/receiveOrder";
 import { useOrderStyles } from "./order.styles";
 import { ReceiptForm } from "./ReceiptForm";
 

@@ -1,7 +1,7 @@
 /** The cut list: for each item how good its plan is, then its bars, drawn and in words. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { useMemo } from "react";
-import type { JobsOrder } from "../../app/orderJobs";
+import type { JobsOrder } from "../../app/orders/orderJobs";
 import type { Bar, CutPlan, SawRules } from "../../core/purchasing/cutting/cutProblem";
 import { alikeBars, cutPlanWords, pieceWords } from "../../core/purchasing/cutting/cutWords";
 import { Notice } from "../parts/Notice";

@@ -1,5 +1,5 @@
 /** When something must be ordered; a late one has a sign and says by how much. */
-import type { Deadline } from "../../core/purchasing/dates";
+import type { Deadline } from "../../core/purchasing/orders/dates";
 import { LevelIcon } from "../parts/LevelIcon";
 import { useSharedStyles } from "../parts/parts.styles";
 import { useOrderStyles } from "./order.styles";

@@ -1,7 +1,7 @@
 /** What workbooks say differently, each for the person to decide; nothing is merged in silence. */
 import { makeStyles, mergeClasses, Radio, RadioGroup } from "@fluentui/react-components";
 import { useId } from "react";
-import type { JobsFile } from "../../app/chooseJobs";
+import type { JobsFile } from "../../app/orders/chooseJobs";
 import type { Finding } from "../../core/base/finding";
 import { jobKey } from "../../core/takeoff/takeOff";
 import { LevelIcon } from "../parts/LevelIcon";

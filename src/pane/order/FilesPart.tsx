@@ -2,7 +2,7 @@
 import { Button, Checkbox, makeStyles, mergeClasses } from "@fluentui/react-components";
 import { DismissRegular } from "@fluentui/react-icons/svg/dismiss";
 import { useRef, useState, type DragEvent } from "react";
-import type { JobsFile } from "../../app/chooseJobs";
+import type { JobsFile } from "../../app/orders/chooseJobs";
 import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import { jobKey } from "../../core/takeoff/takeOff";
 import { Notice } from "../parts/Notice";

@@ -1,6 +1,6 @@
 /** What is doubtful about the order; cells of this workbook can be gone to, others are named. */
 import { useMemo } from "react";
-import type { FileFinding } from "../../app/orderJobs";
+import type { FileFinding } from "../../app/orders/orderJobs";
 import { placeName } from "../../core/base/cell";
 import type { Finding } from "../../core/base/finding";
 import { foldFindings } from "../mend/foldFindings";

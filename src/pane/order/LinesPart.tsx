@@ -1,7 +1,7 @@
 /** Every item and size of the order; each opens to the steps from the count to the packs. */
 import { mergeClasses } from "@fluentui/react-components";
-import type { JobsOrder } from "../../app/orderJobs";
-import type { OrderLine } from "../../core/purchasing/orderPlan";
+import type { JobsOrder } from "../../app/orders/orderJobs";
+import type { OrderLine } from "../../core/purchasing/orders/orderPlan";
 import { moreWords, stepWords } from "../../core/purchasing/needWords";
 import { sizedKey } from "../../core/purchasing/sizedItem";
 import { Disclosure } from "../parts/Disclosure";

@@ -1,8 +1,8 @@
 /** What is done with an order that was worked out: kept as a draft, or its sheets written only. */
 import { Button, Field, makeStyles, Select } from "@fluentui/react-components";
 import { useState } from "react";
-import type { JobsOrder } from "../../app/orderJobs";
-import type { OrderRecord } from "../../core/purchasing/orderRecord";
+import type { JobsOrder } from "../../app/orders/orderJobs";
+import type { OrderRecord } from "../../core/purchasing/books/orderRecord";
 import { tokens } from "../parts/tokens";
 
 const useStyles = makeStyles({

@@ -2,7 +2,7 @@
 import { Button, makeStyles, Select } from "@fluentui/react-components";
 import { useId, useState } from "react";
 import { cutPlanWords } from "../../core/purchasing/cutting/cutWords";
-import type { OrderNews } from "../../core/purchasing/orderSearch";
+import type { OrderNews } from "../../core/purchasing/orders/orderSearch";
 import { currencyIn } from "../../app/settings";
 import { useSharedStyles } from "../parts/parts.styles";
 import { ProgressLine } from "../parts/ProgressLine";

@@ -1,6 +1,6 @@
 /** An order that was worked out, whole or the part of it that the person chose. */
 import { useMemo, useState, type ReactNode } from "react";
-import type { JobsOrder } from "../../app/orderJobs";
+import type { JobsOrder } from "../../app/orders/orderJobs";
 import { Notice } from "../parts/Notice";
 import { Part } from "../parts/Part";
 import { counted } from "../parts/quantities";

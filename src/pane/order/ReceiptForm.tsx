@@ -1,12 +1,12 @@
 /** What has come of a sent order, line by line; the rest stays open, or will not come. */
 import { Button, Checkbox, Field, Input, makeStyles } from "@fluentui/react-components";
 import { useState } from "react";
-import { lineName, piecesWords } from "../../app/orderLineNames";
-import type { ReceiptAct } from "../../app/receiveOrder";
+import { lineName, piecesWords } from "../../app/orders/orderLineNames";
+import type { ReceiptAct } from "../../app/orders/receiveOrder";
 import { today } from "../../app/today";
 import { dateText } from "../../core/base/date";
-import type { OrderedPacks, OrderRecord } from "../../core/purchasing/orderRecord";
-import { lineStands } from "../../core/purchasing/receipts";
+import type { OrderedPacks, OrderRecord } from "../../core/purchasing/books/orderRecord";
+import { lineStands } from "../../core/purchasing/books/receipts";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";
 import { tokens } from "../parts/tokens";

@@ -1,6 +1,6 @@
 /** What the order comes to, what ordering together saves, and whose cost it is. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
-import type { JobsOrder } from "../../app/orderJobs";
+import type { JobsOrder } from "../../app/orders/orderJobs";
 import { cents } from "../../core/base/units";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";

@@ -1,9 +1,9 @@
 /** What each supplier is to send, what that comes to, and by when it must be ordered. */
 import { mergeClasses } from "@fluentui/react-components";
-import type { JobsOrder } from "../../app/orderJobs";
+import type { JobsOrder } from "../../app/orders/orderJobs";
 import { cents } from "../../core/base/units";
-import type { Deadline } from "../../core/purchasing/dates";
-import type { OrderCharge } from "../../core/purchasing/orderPlan";
+import type { Deadline } from "../../core/purchasing/orders/dates";
+import type { OrderCharge } from "../../core/purchasing/orders/orderPlan";
 import { sizedKey } from "../../core/purchasing/sizedItem";
 import { useSharedStyles } from "../parts/parts.styles";
 import { counted, countText } from "../parts/quantities";

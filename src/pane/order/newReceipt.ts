@@ -1,10 +1,10 @@
 /** What a person types of a receipt, read against what is to come of the order. */
 import { err, ok, type Result } from "../../core/base/result";
 import { pieces } from "../../core/base/units";
-import { lineName, piecesWords, readCame } from "../../app/orderLineNames";
-import type { ReceiptAct } from "../../app/receiveOrder";
-import type { OrderRecord } from "../../core/purchasing/orderRecord";
-import { lineStands } from "../../core/purchasing/receipts";
+import { lineName, piecesWords, readCame } from "../../app/orders/orderLineNames";
+import type { ReceiptAct } from "../../app/orders/receiveOrder";
+import type { OrderRecord } from "../../core/purchasing/books/orderRecord";
+import { lineStands } from "../../core/purchasing/books/receipts";
 import { serialOf } from "./dateField";
 
 export type TypedLine = { readonly came: string; readonly isClosed: boolean };

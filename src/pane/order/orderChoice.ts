@@ -1,9 +1,9 @@
 /** Which jobs of which workbooks an order is for, and what the person decided about their differences. */
-import { chooseJobs, type JobsFile } from "../../app/chooseJobs";
-import type { OtherInputs } from "../../app/inputs";
-import { differences, type Deciding } from "../../app/orderDifferences";
+import { chooseJobs, type JobsFile } from "../../app/orders/chooseJobs";
+import type { OtherInputs } from "../../app/reading/inputs";
+import { differences, type Deciding } from "../../app/orders/orderDifferences";
 import type { Finding } from "../../core/base/finding";
-import { groupBy } from "../../core/purchasing/groupBy";
+import { groupBy } from "../../core/base/groupBy";
 import { jobKey } from "../../core/takeoff/takeOff";
 
 /** `own`: each workbook by its own; else the name of the workbook whose holds. `null`: undecided. */

@@ -1,5 +1,5 @@
 /** How the parts of an order write money, sizes and dates. */
-import type { JobsOrder } from "../../app/orderJobs";
+import type { JobsOrder } from "../../app/orders/orderJobs";
 import { currencyIn, lengthStyleOf } from "../../app/settings";
 import { dateText } from "../../core/base/date";
 import type { Cents } from "../../core/base/units";
@@ -8,7 +8,7 @@ import type { Currency } from "../../core/money/currency";
 import { moneyText } from "../../core/money/writeMoney";
 import { itemKey } from "../../core/pricing/item";
 import { inchesOf, type CutLength } from "../../core/purchasing/cutting/cutLength";
-import type { Deadline } from "../../core/purchasing/dates";
+import type { Deadline } from "../../core/purchasing/orders/dates";
 import type { SizedItem } from "../../core/purchasing/sizedItem";
 import { sizedTexts } from "../../core/purchasing/sizedTexts";
 

@@ -1,19 +1,19 @@
 /** The order as it was last worked out, and working it out: how far it is, ending it early, splitting it. */
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
-import type { CountedFile } from "../../app/countFile";
+import type { CountedFile } from "../../app/orders/countFile";
 import {
   plannedOrder,
   prepareOrder,
   type JobsOrder,
   type PreparedOrder,
-} from "../../app/orderJobs";
-import { countToOrder } from "../../app/readToOrder";
+} from "../../app/orders/orderJobs";
+import { countToOrder } from "../../app/orders/readToOrder";
 import { lengthStyleOf } from "../../app/settings";
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
 import { err, ok, type Result } from "../../core/base/result";
 import type { CutPlan } from "../../core/purchasing/cutting/cutProblem";
-import type { OrderNews, OrderWork, WorkedOrder } from "../../core/purchasing/orderSearch";
-import { orderTask } from "../../core/purchasing/orderTask";
+import type { OrderNews, OrderWork, WorkedOrder } from "../../core/purchasing/orders/orderSearch";
+import { orderTask } from "../../core/purchasing/orders/orderTask";
 import { hostFault } from "../state/hostFault";
 import { usePane } from "../state/paneContext";
 import { runSteps } from "../state/runSteps";

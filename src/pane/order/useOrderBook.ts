@@ -1,6 +1,6 @@
 /** The order book that this workbook keeps, read again whenever the workbook changes. */
 import { useEffect, useState } from "react";
-import { readKeptBook, type OrderBook } from "../../app/orderBook";
+import { readKeptBook, type OrderBook } from "../../app/orders/orderBook";
 import { usePane } from "../state/paneContext";
 import { today } from "../../app/today";
 

@@ -1,7 +1,7 @@
 /** The workbooks that the person adds to an order: opened, read and counted while the pane answers. */
 import { useCallback, useEffect, useRef, useState } from "react";
-import type { CountedFile } from "../../app/countFile";
-import { countToOrder, readToOrder, type FileToCount } from "../../app/readToOrder";
+import type { CountedFile } from "../../app/orders/countFile";
+import { countToOrder, readToOrder, type FileToCount } from "../../app/orders/readToOrder";
 import { usePane } from "../state/paneContext";
 import { runSteps } from "../state/runSteps";
 import { useBroken } from "../state/useBroken";

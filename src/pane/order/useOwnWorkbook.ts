@@ -1,12 +1,12 @@
 /** This workbook as one of those that are ordered from: its name, and its purchasing sheets as they are now. */
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
-import type { CountedFile } from "../../app/countFile";
-import type { OtherInputs } from "../../app/inputs";
-import { keptBlocks, type KeptBlocks } from "../../app/keptBlocks";
-import { readKeptBook } from "../../app/orderBook";
-import { readOrderTables } from "../../app/orderTables";
-import { countToOrder, readToOrder } from "../../app/readToOrder";
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import type { CountedFile } from "../../app/orders/countFile";
+import type { OtherInputs } from "../../app/reading/inputs";
+import { keptBlocks, type KeptBlocks } from "../../app/reading/keptBlocks";
+import { readKeptBook } from "../../app/orders/orderBook";
+import { readOrderTables } from "../../app/orders/orderTables";
+import { countToOrder, readToOrder } from "../../app/orders/readToOrder";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
 import { ok, type Result } from "../../core/base/result";
 import type { Workbook, WorkbookFault } from "../../workbook/workbook";
 import { usePane } from "../state/paneContext";

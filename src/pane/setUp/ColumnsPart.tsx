@@ -1,6 +1,6 @@
 /** Which column of the schedule is what: guessed from the headings, corrected here. */
 import { makeStyles, Select } from "@fluentui/react-components";
-import type { Inputs } from "../../app/inputs";
+import type { Inputs } from "../../app/reading/inputs";
 import type { ScheduleKey } from "../../core/openings/openingRow";
 import { scheduleColumns } from "../../tables/scheduleColumns";
 import { noColumn } from "../../tables/scheduleLayout";

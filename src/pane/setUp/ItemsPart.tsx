@@ -1,6 +1,6 @@
 /** Where costs and weights come from. */
 import { Button, makeStyles } from "@fluentui/react-components";
-import type { Inputs } from "../../app/inputs";
+import type { Inputs } from "../../app/reading/inputs";
 import { useSharedStyles } from "../parts/parts.styles";
 import { PlaceButton } from "../parts/PlaceButton";
 import { counted } from "../parts/quantities";

@@ -1,6 +1,6 @@
 /** Adding sheets to start with, beside what the workbook has. */
 import { demoDrawings } from "../../app/demo/demoDrawings";
-import { setUpDrawings, type SetUpPart } from "../../app/setUpWorkbook";
+import { setUpDrawings, type SetUpPart } from "../../app/writing/setUpWorkbook";
 import { useAddSheets } from "../sheets/useAddSheets";
 
 export type Adding = {

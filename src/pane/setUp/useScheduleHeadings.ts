@@ -1,6 +1,6 @@
 /** The headings of the schedule, also where it cannot be read as one. */
 import { useEffect, useState } from "react";
-import type { Inputs } from "../../app/inputs";
+import type { Inputs } from "../../app/reading/inputs";
 import { likelyHeadings } from "../../tables/likelyHeadings";
 import { usePane } from "../state/paneContext";
 import { columnChoices, type ColumnChoice } from "./columnChoices";

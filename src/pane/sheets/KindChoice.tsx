@@ -1,6 +1,6 @@
 /** Which kinds of sheets are written. */
 import { Checkbox, makeStyles, mergeClasses } from "@fluentui/react-components";
-import type { PackingKind } from "../../app/packingLists";
+import type { PackingKind } from "../../app/writing/packingLists";
 import { useSharedStyles } from "../parts/parts.styles";
 import { tokens } from "../parts/tokens";
 

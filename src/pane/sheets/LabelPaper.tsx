@@ -1,8 +1,8 @@
 /** The paper of the bag labels: how many across and down, and its margins; kept in the workbook. */
 import { Field, Input, makeStyles, Select } from "@fluentui/react-components";
 import { useState } from "react";
-import { readLabelLength, writeLabelLength } from "../../app/labelLength";
-import { labelGridFault, labelSize, type LabelGrid } from "../../sheets/labelGrid";
+import { readLabelLength, writeLabelLength } from "../../app/writing/labelLength";
+import { labelGridFault, labelSize, type LabelGrid } from "../../sheets/crew/labelGrid";
 import { papers, type Paper } from "../../workbook/drawing";
 import type { LengthUnit } from "../../core/lengths/length";
 import { Disclosure } from "../parts/Disclosure";

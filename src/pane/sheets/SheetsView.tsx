@@ -1,8 +1,8 @@
 /** Writing sheets: which kinds, of which jobs, how, and what came of it. */
 import { makeStyles, Radio, RadioGroup, Switch } from "@fluentui/react-components";
 import { useId, useMemo, useState } from "react";
-import { packingKinds } from "../../app/packingLists";
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import { packingKinds } from "../../app/writing/packingLists";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
 import { jobKey } from "../../core/takeoff/takeOff";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";

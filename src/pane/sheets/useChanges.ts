@@ -1,7 +1,7 @@
 /** What writing now would change, in one sentence. */
 import { useEffect, useMemo, useState } from "react";
-import { changesSince } from "../../app/changesSince";
-import { readLastWritten, summaryOf, type WrittenSummary } from "../../app/lastWritten";
+import { changesSince } from "../../app/writing/changesSince";
+import { readLastWritten, summaryOf, type WrittenSummary } from "../../app/writing/lastWritten";
 import { currencyIn } from "../../app/settings";
 import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import { usePane } from "../state/paneContext";

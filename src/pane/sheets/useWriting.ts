@@ -1,10 +1,10 @@
 /** Writing the chosen sheets: drawn in turns, then written as one act. */
-import { keepLastWritten, readLastWritten, summaryOf } from "../../app/lastWritten";
-import { changesSince } from "../../app/changesSince";
-import { packingKinds } from "../../app/packingLists";
+import { keepLastWritten, readLastWritten, summaryOf } from "../../app/writing/lastWritten";
+import { changesSince } from "../../app/writing/changesSince";
+import { packingKinds } from "../../app/writing/packingLists";
 import { currencyIn } from "../../app/settings";
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
-import { drawChosen, writeChosen, type ChosenSheets } from "../../app/chosenSheets";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import { drawChosen, writeChosen, type ChosenSheets } from "../../app/writing/chosenSheets";
 import { err, ok, type Result } from "../../core/base/result";
 import { cancelled } from "../../workbook/faults";
 import type {

@@ -1,8 +1,8 @@
 /** The first steps in a workbook without a schedule: make one, look at the demo, or say where it is. */
 import { Button, Checkbox, makeStyles, mergeClasses } from "@fluentui/react-components";
 import { useId, useState } from "react";
-import { setUpParts, type SetUpPart } from "../../app/setUpWorkbook";
-import type { WorkbookTakeOff } from "../../app/takeOffWorkbook";
+import { setUpParts, type SetUpPart } from "../../app/writing/setUpWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
 import { useSharedStyles } from "../parts/parts.styles";
 import { useAdding } from "../setUp/useAdding";
 import { tokens } from "../parts/tokens";

@@ -1,7 +1,7 @@
 /** Keeps a take-off up with its workbook: reads and counts again a moment after each change. */
-import { readCorrections } from "../../app/corrections";
-import { keptBlocks } from "../../app/keptBlocks";
-import { keptTakeOff } from "../../app/keptTakeOff";
+import { readCorrections } from "../../app/corrections/corrections";
+import { keptBlocks } from "../../app/reading/keptBlocks";
+import { keptTakeOff } from "../../app/reading/keptTakeOff";
 import { defaultSettings, readSettings, writeSettings, type Settings } from "../../app/settings";
 import type { Workbook, WorkbookFault } from "../../workbook/workbook";
 import { hostFault } from "./hostFault";

@@ -1,6 +1,6 @@
 /** What the pane needs besides its workbook: whoever opens the pane knows how it is done. */
 import type { Result } from "../../core/base/result";
-import type { OrderNews, OrderWork, WorkedOrder } from "../../core/purchasing/orderSearch";
+import type { OrderNews, OrderWork, WorkedOrder } from "../../core/purchasing/orders/orderSearch";
 import type { Workbook } from "../../workbook/workbook";
 import type { WorkOptions } from "../workers/runWork";
 

@@ -1,8 +1,8 @@
 import { expect, test } from "@jest/globals";
-import { sendKept } from "../../../src/app/keepOrder";
-import { receiveKept } from "../../../src/app/receiveOrder";
-import { standingOf } from "../../../src/core/purchasing/standing";
-import { act, book, keep, officeSheets, valueOf, workedOut } from "../../app/orderDesk";
+import { sendKept } from "../../../src/app/orders/keepOrder";
+import { receiveKept } from "../../../src/app/orders/receiveOrder";
+import { standingOf } from "../../../src/core/purchasing/books/standing";
+import { act, book, keep, officeSheets, valueOf, workedOut } from "../../app/orders/orderDesk";
 import { excelDesk } from "./excelDesk";
 
 test("an order is kept, sent and received in Excel, with a row by hand between", async () => {

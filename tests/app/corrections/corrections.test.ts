@@ -1,8 +1,8 @@
 import { describe, expect, test } from "@jest/globals";
-import { readRecord } from "../../../src/app/correctionRecord";
+import { readRecord } from "../../../src/app/corrections/correctionRecord";
 import { defaultSettings, type Settings } from "../../../src/app/settings";
-import { takeOffWorkbook, type WorkbookTakeOff } from "../../../src/app/takeOffWorkbook";
-import { writeTakeOff } from "../../../src/app/writeSheets";
+import { takeOffWorkbook, type WorkbookTakeOff } from "../../../src/app/reading/takeOffWorkbook";
+import { writeTakeOff } from "../../../src/app/writing/writeSheets";
 import { writeRowName } from "../../../src/core/corrections/rowName";
 import { scheduleRows, snapshotOf } from "../typedWorkbook";
 import { memoryDesk, type Desk } from "./desk";

@@ -1,7 +1,7 @@
 /** Takes off and writes again, and looks whether all that was typed is still there. */
-import { readRecord } from "../../../src/app/correctionRecord";
-import { takeOffWorkbook } from "../../../src/app/takeOffWorkbook";
-import { writeTakeOff } from "../../../src/app/writeSheets";
+import { readRecord } from "../../../src/app/corrections/correctionRecord";
+import { takeOffWorkbook } from "../../../src/app/reading/takeOffWorkbook";
+import { writeTakeOff } from "../../../src/app/writing/writeSheets";
 import { rowKey } from "../../../src/core/corrections/rowName";
 import type { WrittenSheet } from "../../../src/workbook/workbook";
 import { clearSomewhere, typeSomewhere } from "./edits";

@@ -2,7 +2,7 @@ import { describe, expect, test } from "@jest/globals";
 import { starterKitBook } from "../../../src/core/kitbook/starter/starterKitBook";
 import type { KitBookRows } from "../../../src/core/kitbook/rows";
 import { numberStyle } from "../../../src/core/lengths/writeLength";
-import { hardwareSheet } from "../../../src/sheets/hardwareSheet";
+import { hardwareSheet } from "../../../src/sheets/hardware/hardwareSheet";
 import { codesOf, estimateRows, itemsOf, scheduleRow } from "../takeoff/notation";
 
 /** The starter, in which the quantity of the sliding door's strike is misspelt. */

@@ -11,7 +11,7 @@ import {
   heightFactorFor,
   starterLabourRules,
   type LabourRules,
-} from "../../../src/core/pricing/labourRules";
+} from "../../../src/core/pricing/rates/labourRules";
 
 const rules: LabourRules = {
   perOpening: [{ name: "adjust", minutes: minutes(10) }],

@@ -1,12 +1,12 @@
 /** Jobs to price in tests: one by hand, and any at all. */
 import fc from "fast-check";
 import { cents, tenThousandths } from "../../../src/core/base/units";
-import { percent } from "../../../src/core/pricing/percent";
+import { percent } from "../../../src/core/pricing/rates/percent";
 import {
   directGroups,
   type NamedCost,
   type RollUpInput,
-} from "../../../src/core/pricing/rollUpInput";
+} from "../../../src/core/pricing/rollup/rollUpInput";
 
 export const plainJob: RollUpInput = {
   job: "North",

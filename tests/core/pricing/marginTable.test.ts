@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { describe, expect, test } from "@jest/globals";
 import { cents } from "../../../src/core/base/units";
 import { marginDoubts, marginTable, type PricedJob } from "../../../src/core/pricing/marginTable";
-import { percent } from "../../../src/core/pricing/percent";
-import { rollUp } from "../../../src/core/pricing/rollUp";
-import type { RollUpInput } from "../../../src/core/pricing/rollUpInput";
+import { percent } from "../../../src/core/pricing/rates/percent";
+import { rollUp } from "../../../src/core/pricing/rollup/rollUp";
+import type { RollUpInput } from "../../../src/core/pricing/rollup/rollUpInput";
 import { anyJob, plainJob } from "./jobs";
 
 const target = percent(250_000);

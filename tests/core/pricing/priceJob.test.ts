@@ -2,10 +2,10 @@ import fc from "fast-check";
 import { describe, expect, test } from "@jest/globals";
 import { starterItems } from "../../../src/core/kitbook/starter/items";
 import { marginTable } from "../../../src/core/pricing/marginTable";
-import { percent } from "../../../src/core/pricing/percent";
-import { amountOf } from "../../../src/core/pricing/rollUp";
+import { percent } from "../../../src/core/pricing/rates/percent";
+import { amountOf } from "../../../src/core/pricing/rollup/rollUp";
 import type { CellValue } from "../../../src/core/base/cell";
-import { rateRows, type RateKey } from "../../../src/core/pricing/rateRows";
+import { rateRows, type RateKey } from "../../../src/core/pricing/rates/rateRows";
 import { estimateOf, pricesOf, ratesOf, type OpeningWords } from "./pricedJobs";
 
 type Rates = Readonly<Partial<Record<RateKey, CellValue>>>;

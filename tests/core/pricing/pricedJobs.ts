@@ -6,8 +6,8 @@ import { starterKitBook } from "../../../src/core/kitbook/starter/starterKitBook
 import { usDollar } from "../../../src/core/money/currency";
 import type { ItemRow } from "../../../src/core/pricing/item";
 import { priceJob, type JobPrice } from "../../../src/core/pricing/priceJob";
-import type { RateKey } from "../../../src/core/pricing/rateRows";
-import type { RateTable, TypedRates } from "../../../src/core/pricing/rates";
+import type { RateKey } from "../../../src/core/pricing/rates/rateRows";
+import type { RateTable, TypedRates } from "../../../src/core/pricing/rates/rates";
 
 export const dollars = usDollar;
 

@@ -1,13 +1,13 @@
 import { describe, expect, test } from "@jest/globals";
 import { cents } from "../../../src/core/base/units";
-import { priceAlternates } from "../../../src/core/pricing/alternates";
-import { percent } from "../../../src/core/pricing/percent";
+import { priceAlternates } from "../../../src/core/pricing/alternates/alternates";
+import { percent } from "../../../src/core/pricing/rates/percent";
 import {
   quotation,
   type Quotation,
   type QuotationTerms,
 } from "../../../src/core/pricing/quotation";
-import { rollUp } from "../../../src/core/pricing/rollUp";
+import { rollUp } from "../../../src/core/pricing/rollup/rollUp";
 import { plainJob } from "./jobs";
 
 const terms: QuotationTerms = {

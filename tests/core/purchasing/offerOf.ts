@@ -1,6 +1,6 @@
 /** An offer in a few words, for tests and benches. All suppliers and prices are invented. */
 import { cents, inches, pieces } from "../../../src/core/base/units";
-import type { Offer } from "../../../src/core/purchasing/offers";
+import type { Offer } from "../../../src/core/purchasing/offers/offers";
 
 type OfferParts = {
   readonly item?: string;

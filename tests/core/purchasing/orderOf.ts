@@ -2,19 +2,19 @@
 import { inches, pieces, type Inches } from "../../../src/core/base/units";
 import { cutLength, cutLengthOf } from "../../../src/core/purchasing/cutting/cutLength";
 import { cutPlan } from "../../../src/core/purchasing/cutting/cutPlan";
-import { fiveDayWeek } from "../../../src/core/purchasing/dates";
-import type { Offer } from "../../../src/core/purchasing/offers";
-import { planOrder } from "../../../src/core/purchasing/order";
-import type { PlanCuts } from "../../../src/core/purchasing/orderCuts";
+import { fiveDayWeek } from "../../../src/core/purchasing/orders/dates";
+import type { Offer } from "../../../src/core/purchasing/offers/offers";
+import { planOrder } from "../../../src/core/purchasing/orders/order";
+import type { PlanCuts } from "../../../src/core/purchasing/orders/orderCuts";
 import {
   nothingStanding,
   type Demand,
   type OrderInput,
   type Standing,
-} from "../../../src/core/purchasing/orderInput";
-import type { OrderPlan } from "../../../src/core/purchasing/orderPlan";
+} from "../../../src/core/purchasing/orders/orderInput";
+import type { OrderPlan } from "../../../src/core/purchasing/orders/orderPlan";
 import { noSpares, type SparesRule } from "../../../src/core/purchasing/spares";
-import type { SupplierTerms } from "../../../src/core/purchasing/supplierPlan";
+import type { SupplierTerms } from "../../../src/core/purchasing/orders/supplierPlan";
 
 /** Monday 7 September 2026. */
 export const today = 46_272;

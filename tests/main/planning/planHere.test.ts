@@ -1,7 +1,11 @@
 import { describe, expect, test } from "@jest/globals";
 import { inches } from "../../../src/core/base/units";
-import type { OrderNews, OrderStep, OrderWork } from "../../../src/core/purchasing/orderSearch";
-import { orderTask } from "../../../src/core/purchasing/orderTask";
+import type {
+  OrderNews,
+  OrderStep,
+  OrderWork,
+} from "../../../src/core/purchasing/orders/orderSearch";
+import { orderTask } from "../../../src/core/purchasing/orders/orderTask";
 import { newsTeller } from "../../../src/main/planning/newsTeller";
 import { planHere } from "../../../src/main/planning/planHere";
 import { offerOf } from "../../core/purchasing/offerOf";

@@ -1,6 +1,6 @@
 /** A cut plan as people read it: alike bars together, and how good it is in one sentence. */
 import { counted } from "../../base/counted";
-import { groupBy } from "../groupBy";
+import { groupBy } from "../../base/groupBy";
 import { moneyText } from "../../money/writeMoney";
 import type { Currency } from "../../money/currency";
 import type { CutLength } from "./cutLength";

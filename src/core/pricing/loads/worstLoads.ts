@@ -1,0 +1,40 @@
+/** Of all the loads of an opening those that decide, and their verdicts in words. */
+import { figureText } from "../rollup/figureText";
+import type { LoadCheck, LoadKind } from "./loadCheck";
+
+/**
+ * Of the checks of one kind the one that decides: the furthest over its capacity, else one whose load
+ * is not known, else the nearest to its capacity, or the largest.
+ */
+export function worstOf(checks: readonly LoadCheck[], kind: LoadKind): LoadCheck | null {
+  const weight = ({ load, capacity, verdict }: LoadCheck): number => {
+    if (load === null) return 1;
+    const share = capacity === null ? load / mostLoad : capacity === 0 ? mostLoad : load / capacity;
+    return verdict === "over" ? 1 + share : Math.min(1, share) / 2;
+  };
+  return checks
+    .filter((check) => check.kind === kind)
+    .reduce<LoadCheck | null>(
+      (worst, check) => (worst === null || weight(check) > weight(worst) ? check : worst),
+      null,
+    );
+}
+
+/** Beyond any load: orders loads that have no capacity to be a share of. */
+const mostLoad = 1e9;
+
+/** Decimals by which a load is shown. */
+const places = { lb: 1, "in-lb": 0, in: 3 } as const satisfies Record<LoadCheck["unit"], number>;
+
+/** Such as `57.4 lb`; `not known` for what could not be worked out. */
+export const loadText = (load: number | null, unit: LoadCheck["unit"]): string =>
+  load === null ? "not known" : `${figureText(load, places[unit])} ${unit}`;
+
+/** Such as `over by 12.4 lb: 50 lb is entered`, or why nothing is checked. */
+export function verdictWords({ load, capacity, unit, verdict }: LoadCheck): string {
+  if (capacity === null) return "not checked: no capacity is entered";
+  const entered = `${loadText(capacity, unit)} is entered`;
+  if (load === null) return `not checked: the load is not known; ${entered}`;
+  const apart = loadText(Math.abs(capacity - load), unit);
+  return verdict === "over" ? `over by ${apart}: ${entered}` : `within by ${apart}: ${entered}`;
+}

@@ -1,0 +1,182 @@
+/**
+ * The hanging loads of every opening: the weight of its leaf, the worst load on a trolley and on a
+ * hanger, bending and sinking of the track, each beside the capacity that was entered for it. A
+ * capacity can be typed over on the sheet; the verdict follows.
+ */
+import { finish, type Steps } from "../../core/base/steps";
+import {
+  loadCaution,
+  loadKinds,
+  type LoadCheck,
+  type LoadKind,
+} from "../../core/pricing/loads/loadCheck";
+import { worstOf } from "../../core/pricing/loads/worstLoads";
+import { figureText } from "../../core/pricing/rollup/figureText";
+import type { JobLoads, OpeningLoads } from "../../core/pricing/loads/openingLoads";
+import type { Drawing, DrawnCell, DrawnRow, Look, NumberFormat } from "../../workbook/drawing";
+import { blank, blankRow, formula, headingRow, number, row, text, wordsRow } from "../cells";
+import { fittedRow, joinedRow } from "../fittedRow";
+import { printSetup } from "../printSetup";
+import { at } from "../reference";
+
+const kindWords = {
+  trolley: { load: "Largest trolley load, lb", most: "One carries, lb", format: "weight" },
+  hanger: { load: "Largest hanger load, lb", most: "One carries, lb", format: "weight" },
+  track: { load: "Bending of the track, in-lb", most: "It takes, in-lb", format: "count" },
+  joint: { load: "Bending at a joint, in-lb", most: "It takes, in-lb", format: "count" },
+  deflection: { load: "Sinking of the track, in", most: "It may sink, in", format: "decimal" },
+} as const satisfies Readonly<
+  Record<LoadKind, { readonly load: string; readonly most: string; readonly format: NumberFormat }>
+>;
+
+const headings = [
+  { words: "Mark", width: 12 },
+  { words: "How many", width: 7, numbers: true },
+  { words: "Type", width: 16 },
+  { words: "Leaves", width: 7, numbers: true },
+  { words: "One leaf weighs, lb", width: 9, numbers: true },
+  ...loadKinds.flatMap((kind) => [
+    { words: kindWords[kind].load, width: 10, numbers: true },
+    { words: kindWords[kind].most, width: 8, numbers: true },
+  ]),
+  { words: "Past the last hanger, in", width: 9, numbers: true },
+  { words: "Verdict", width: 12 },
+  { words: "Worst places", width: 36 },
+] as const;
+const widths = headings.map((column) => column.width);
+const width = headings.length;
+const firstKind = 5;
+const beyondColumn = firstKind + 2 * loadKinds.length;
+
+/** Openings of one step. */
+const slice = 5;
+
+/** The sheet, drawn in short steps. */
+export function* drawHangingLoads(jobs: readonly JobLoads[]): Steps<Drawing> {
+  const rows: DrawnRow[] = [
+    wordsRow("Hanging loads", "title", width, { height: 26 }),
+    wordsRow(loadCaution, "caution", width),
+    wordsRow(
+      "The track is taken as simple beams from hanger to hanger, the leaf as two loads that travel along it (AISC beam formulas). Capacities are what was entered from the supplier. Places are inches along the track from the opening's edge on the latch side.",
+      "subtitle",
+      width,
+    ),
+    fittedRow(headingRow(headings), widths),
+  ];
+  const heading = rows.length - 1;
+  const all = jobs.reduce((sum, { openings }) => sum + openings.length, 0);
+  let done = 0;
+  /** What leaves are weighed from, by its words: of many openings it is the same. */
+  const weighed = new Map<string, DrawnRow>();
+  for (const { job, openings } of jobs) {
+    if (openings.length === 0) continue;
+    if (rows.length > heading + 1) rows.push(blankRow);
+    rows.push(wordsRow(job, "group", width));
+    for (const loads of openings) {
+      if (done % slice === 0) yield done / all;
+      done += 1;
+      const words = weighedWords(loads);
+      const below = weighed.get(words) ?? joinedRow(words, "muted", widths);
+      weighed.set(words, below);
+      rows.push(fittedRow(openingRow(loads, rows.length), widths), below);
+    }
+  }
+  return {
+    name: "Hanging loads",
+    mark: { kind: "hanging loads", subject: "" },
+    columnWidths: widths,
+    rows,
+    frozenRows: heading + 1,
+    frozenColumns: 1,
+    tables: [],
+    choices: [],
+    print: printSetup({
+      orientation: "landscape",
+      headingRow: heading,
+      subject: "",
+      title: "Hanging loads",
+      caution: loadCaution,
+    }),
+  };
+}
+
+function openingRow(one: OpeningLoads, place: number): DrawnRow {
+  const { opening, leaves, leafWeight, loads, checked } = one;
+  const worst = loadKinds.map((kind) => ({ kind, check: worstOf(checked.checks, kind) }));
+  const beyond = loads?.beyond ?? 0;
+  const look = lookOf(checked.verdict);
+  return row(
+    text(opening.mark),
+    number(opening.quantity, "count"),
+    text(opening.type),
+    number(leaves, "count"),
+    leafWeight === null ? text("not known") : number(leafWeight, "weight"),
+    ...worst.flatMap(({ kind, check }) => {
+      const { format } = kindWords[kind];
+      return [
+        figure(check?.load ?? null, format, "body"),
+        figure(check?.capacity ?? null, format, "input"),
+      ];
+    }),
+    beyond === 0 ? blank() : number(beyond, "decimal"),
+    loads === null
+      ? text(checked.verdict, { look })
+      : formula(verdictFormula(place, worst), checked.verdict, "general", { look }),
+    text(wordsOf(one, worst)),
+  );
+}
+
+/** Stands across the sheet below its opening. */
+function weighedWords({ parts }: OpeningLoads): string {
+  const weighed = parts.parts.map(({ name, because }) => `${name} ${because}`);
+  return `All leaves together ${figureText(parts.weight, 1)} lb: ${weighed.join("; ")}`;
+}
+
+const figure = (value: number | null, format: NumberFormat, look: Look): DrawnCell =>
+  value === null ? blank({ look }) : number(value, format, { look });
+
+const lookOf = (verdict: OpeningLoads["checked"]["verdict"]): Look =>
+  verdict === "over" ? "stop" : verdict === "within" ? "body" : "note";
+
+type Worst = readonly { readonly kind: LoadKind; readonly check: LoadCheck | null }[];
+
+/** Over before not checked before within, as the core says it; a kind that an opening does not have is left out. */
+function verdictFormula(place: number, worst: Worst): string {
+  const pairs = worst.flatMap(({ check }, index) =>
+    check === null
+      ? []
+      : [[at(place, firstKind + 2 * index), at(place, firstKind + 2 * index + 1)] as const],
+  );
+  const capacities = pairs.map(([, most]) => most).join(",");
+  const over = pairs.map(
+    ([load, most]) => `AND(COUNT(${load},${most})=2,${load}-${most}>${most}/1000000000)`,
+  );
+  const known = pairs.map(([load, most]) => `COUNT(${load},${most})=2`);
+  return (
+    `=IF(COUNT(${capacities})=0,"not checked",` +
+    `IF(OR(${at(place, beyondColumn)}>0,${over.join(",")}),"over",` +
+    `IF(AND(${known.join(",")}),"within","not checked")))`
+  );
+}
+
+function wordsOf({ leafWeight, parts, loads, checked }: OpeningLoads, worst: Worst): string {
+  if (leafWeight === null) return `No weight is given for ${parts.notWeighed.join(", ")}.`;
+  const places = worst.flatMap(({ check }) =>
+    typeof check?.load === "number" ? [check.where] : [],
+  );
+  const beyond =
+    loads !== null && loads.beyond > 0
+      ? [`a trolley runs ${figureText(loads.beyond, 1)} in past the last hanger`]
+      : [];
+  const [doubt] = loads === null ? checked.findings : [];
+  return [
+    [...new Set([...places, ...beyond])].join("; "),
+    ...(doubt === undefined ? [] : [doubt.message]),
+  ]
+    .filter((words) => words !== "")
+    .join(". ");
+}
+
+/** The same at once. */
+export const hangingLoadsSheet = (jobs: readonly JobLoads[]): Drawing =>
+  finish(drawHangingLoads(jobs));
