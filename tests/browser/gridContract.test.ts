@@ -87,6 +87,19 @@ describeWorkbook("embedded in a browser", async (setup): Promise<Rig> => {
   };
 });
 
+test.each([
+  [70, 18],
+  [2, 1],
+  [40, 0],
+])("whoever goes to row %i, column %i sees it", async (row, column) => {
+  await call("setUp", { sheets: [{ name: "Long", cells: { A1: "first", T90: "last" } }] });
+  const seen = await call("show", row, column);
+  expect(seen?.startRow).toBeLessThanOrEqual(row);
+  expect(seen?.endRow).toBeGreaterThanOrEqual(row);
+  expect(seen?.startColumn).toBeLessThanOrEqual(column);
+  expect(seen?.endColumn).toBeGreaterThanOrEqual(column);
+});
+
 test("the page kept its policy, and nothing broke but what was made to", () => {
   const own = opened?.faults().filter((fault) => !fault.includes("Refused call"));
   expect(own).toEqual([]);

@@ -1,9 +1,8 @@
 /** Keys of a spreadsheet that the grid leaves out: to the ends, by the page, from sheet to sheet. */
 import { BooleanNumber, type Worksheet } from "@univerjs/core";
-import { IRenderManagerService, SHEET_VIEWPORT_KEY } from "@univerjs/engine-render";
 import { SetWorksheetActiveOperation, SheetsSelectionsService } from "@univerjs/sheets";
-import { SheetSkeletonManagerService } from "@univerjs/sheets-ui";
 import { isTyping } from "./cellEditor";
+import { cellsInView } from "./cellsInView";
 import { openGridWorkbook, type Engine } from "./engine";
 import { sheetIds } from "./sheetParts";
 
@@ -83,13 +82,8 @@ const lastCell = (sheet: Worksheet): Cell => ({
 
 /** How many rows are in sight below the frozen ones. */
 function pageOf(engine: Engine): number {
-  const rows = engine.injector
-    .get(IRenderManagerService)
-    .getRenderById(openGridWorkbook(engine).getUnitId())
-    ?.with(SheetSkeletonManagerService)
-    .getCurrentSkeleton()
-    ?.getVisibleRangeByViewport(SHEET_VIEWPORT_KEY.VIEW_MAIN);
-  return rows === undefined ? 1 : Math.max(1, rows.endRow - rows.startRow - 1);
+  const rows = cellsInView(engine);
+  return rows === null ? 1 : Math.max(1, rows.endRow - rows.startRow - 1);
 }
 
 /** The next sheet that is not hidden, `by` sheets on; nothing where there is none. */

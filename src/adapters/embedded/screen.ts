@@ -12,7 +12,6 @@ import { UniverDocsPlugin } from "@univerjs/docs";
 import { UniverDocsUIPlugin } from "@univerjs/docs-ui";
 import docsWords from "@univerjs/docs-ui/locale/en-US";
 import { UniverRenderEnginePlugin } from "@univerjs/engine-render";
-import { ScrollToCellOperation } from "@univerjs/sheets";
 import sheetsWords from "@univerjs/sheets/locale/en-US";
 import sheetsValidationWords from "@univerjs/sheets-data-validation/locale/en-US";
 import { UniverSheetsDataValidationUIPlugin } from "@univerjs/sheets-data-validation-ui";
@@ -45,6 +44,7 @@ import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import { embeddedWorkbook, type EmbeddedWorkbook } from "./embeddedWorkbook";
 import { openGridWorkbook, startEngine, type Engine, type PluginChoice } from "./engine";
 import { finishTyping } from "./cellEditor";
+import { bringIntoView } from "./cellsInView";
 import { listenToGridKeys } from "./gridKeys";
 import { replaceLists } from "./gridLists";
 import { skipChecksOfWhatIsGone } from "./lateChecks";
@@ -110,10 +110,7 @@ export function openScreen(
   const faults = functionFaults(engine);
   registerFunctions(engine, functions, faults);
   const workbook = embeddedWorkbook(engine, start, {
-    scrollTo: (row, column) => {
-      const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
-      engine.commands.syncExecuteCommand(ScrollToCellOperation.id, { range });
-    },
+    scrollTo: (row, column) => bringIntoView(engine, row, column),
   });
   markNoneOfOpenLists(engine);
   replaceLists(engine, () => giveKeyboard(engine));

@@ -2,6 +2,7 @@
  * The page that the contract of the port is run against in a real browser. A test talks to it in
  * plain data: a call by name, its arguments, its answer.
  */
+import { cellsInView } from "../../../src/adapters/embedded/cellsInView";
 import { openScreen } from "../../../src/adapters/embedded/screen";
 import type { Drawing } from "../../../src/workbook/drawing";
 import { gridRig } from "../../adapters/embedded/gridRig";
@@ -40,6 +41,13 @@ const pageRig = {
   selection: () => rig.workbook.selection(),
   read: (source: Parameters<typeof rig.workbook.read>[0]) => rig.workbook.read(source),
   goTo: (place: Parameters<typeof rig.workbook.goTo>[0]) => rig.workbook.goTo(place),
+  /** As the page itself does it, with what is in sight then. */
+  show: async (row: number, column: number) => {
+    const [sheet] = await screen.workbook.sheets();
+    await screen.workbook.goTo({ sheet: sheet?.name ?? "", row, column });
+    await moment();
+    return cellsInView(screen.engine);
+  },
   readSetting: (key: string) => rig.workbook.readSetting(key),
   writeSetting: (key: string, text: string) => rig.workbook.writeSetting(key, text),
   write: async (drawings: readonly Drawing[], isAborted: boolean) => {
