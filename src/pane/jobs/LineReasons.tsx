@@ -134,7 +134,12 @@ function Sum({ name, value, place, isTotal }: SumProps) {
     <>
       <dt className={mergeClasses(total)}>{name}</dt>
       <dd className={mergeClasses(styles.value, shared.number, total)}>
-        {place === null ? null : <PlaceButton place={place} />} {value}
+        {place === null ? null : (
+          <>
+            <PlaceButton place={place} />{" "}
+          </>
+        )}
+        {value}
       </dd>
     </>
   );
