@@ -11,6 +11,7 @@ import {
   type TestBrowser,
   type WatchedPage,
 } from "./browser";
+import { faultsAround } from "./paneFaults";
 
 let browser: TestBrowser;
 beforeAll(async () => {
@@ -152,6 +153,23 @@ describe("the embedded page", () => {
     await page.keyboard.press("Shift+F6");
     expect(await part()).toContain("page-bar");
   });
+});
+
+test.each<[string, PageOptions]>([
+  ["1280 wide, light", { width: 1280 }],
+  ["320 wide, dark", { width: 320, dark: true }],
+])("what is around spreadsheet and pane can be read and named: %s", async (_, options) => {
+  const { page } = await openPage(options);
+  expect(await faultsAround(page)).toEqual([]);
+  for (const name of ["Keys", "Start over"]) {
+    const opener = page.getByRole("button", { name, exact: true });
+    await opener.focus();
+    await page.keyboard.press("Enter");
+    await page.getByRole("dialog").waitFor();
+    expect(await faultsAround(page)).toEqual([]);
+    await page.keyboard.press("Escape");
+    expect(await opener.evaluate((each) => each === document.activeElement)).toBe(true);
+  }
 });
 
 test("on a narrow page a cell that the pane goes to comes into sight", async () => {

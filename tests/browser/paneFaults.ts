@@ -1,4 +1,5 @@
 /** What can be seen to be wrong with the pane by a machine. */
+import { source } from "axe-core";
 import type axe from "axe-core";
 import type { Page } from "playwright-core";
 
@@ -22,5 +23,20 @@ export async function faultsOf(page: Page): Promise<readonly string[]> {
       ...small.map((each) => `small: ${each.textContent}`),
       ...(isWide ? ["The view scrolls sideways."] : []),
     ];
+  });
+}
+
+/** What axe finds wrong with what the page puts around spreadsheet and pane, dialogs included. */
+export async function faultsAround(page: Page): Promise<readonly string[]> {
+  await page.evaluate(source);
+  return page.evaluate(async () => {
+    const { axe: checker } = globalThis as unknown as { axe: typeof axe };
+    const { violations } = await checker.run({ exclude: [".page-grid", ".page-pane"] });
+    // What divides two landmarks is in neither.
+    const isDivider = (id: string, html: string): boolean =>
+      id === "region" && html.includes('role="separator"');
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.filter(({ html }) => !isDivider(id, html)).map(({ html }) => `${id}: ${html}`),
+    );
   });
 }
