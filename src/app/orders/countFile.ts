@@ -5,7 +5,8 @@ import type { OtherInputs } from "../reading/inputs";
 import { readKeptBook, type OrderBook } from "./orderBook";
 import { readOrderTables, type OrderTables } from "./orderTables";
 import { readSettings, type Settings } from "../settings";
-import { takeOffWorkbook, type WorkbookTakeOff } from "../reading/takeOffWorkbook";
+import { takeOffWorkbook } from "../reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../reading/workbookTakeOff";
 
 /** A workbook with the name by which the person tells it from the others. */
 export type OrderFile = { readonly file: string; readonly workbook: Workbook };

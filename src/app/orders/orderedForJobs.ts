@@ -6,7 +6,7 @@ import type { Workbook, WorkbookFault } from "../../workbook/workbook";
 import { readKeptBook } from "./orderBook";
 import { ownJobNames } from "./ownJobNames";
 import type { Settings } from "../settings";
-import type { WorkbookTakeOff } from "../reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../reading/workbookTakeOff";
 
 /**
  * Of all jobs that the book has orders for, also those of other workbooks; nothing where no order is

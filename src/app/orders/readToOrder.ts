@@ -8,6 +8,7 @@ import type { WorkbookFault } from "../../workbook/workbook";
 import { readCorrections, type ReadCorrections } from "../corrections/corrections";
 import type { CountedFile, OrderFile } from "./countFile";
 import type { OtherInputs } from "../reading/inputs";
+import { enteredLoads } from "../pricing/enteredLoads";
 import { keptTakeOff } from "../reading/keptTakeOff";
 import { readKeptBook } from "./orderBook";
 import { readOrderTables } from "./orderTables";
@@ -48,6 +49,6 @@ export function* countToOrder(
   { blocks, corrections, ...file }: FileToCount,
   others: OtherInputs = {},
 ): Steps<CountedFile> {
-  const takeOff = yield* keptTakeOff()(blocks, file.settings, corrections, others);
+  const takeOff = yield* keptTakeOff(enteredLoads)(blocks, file.settings, corrections, others);
   return { ...file, takeOff };
 }

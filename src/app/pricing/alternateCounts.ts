@@ -21,7 +21,7 @@ import { scheduleColumns } from "../../tables/scheduleColumns";
 import { enteredLoads } from "./enteredLoads";
 import type { Inputs } from "../reading/inputs";
 import { lengthWriter, type Settings } from "../settings";
-import type { WorkbookTakeOff } from "../reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../reading/workbookTakeOff";
 
 export type JobAlternates = {
   readonly alternates: NonNullable<JobToPrice["alternates"]>;
@@ -45,7 +45,7 @@ export function alternateCounts(
     items: estimate.items,
     unit: settings.unit,
     showLength: lengthWriter(settings),
-    loadRules: enteredLoads(inputs.rates, settings),
+    stopOverloaded: enteredLoads(inputs.rates, settings),
     corrections: estimate.corrections.kept,
   };
   const counts = typed.some(({ changes }) => changes.length > 0);

@@ -7,7 +7,7 @@ import type { Drawing } from "../../workbook/drawing";
 import { actualsReport } from "./jobActuals";
 import type { WorkbookPrices } from "./priceWorkbook";
 import { currencyIn, type Settings } from "../settings";
-import type { WorkbookTakeOff } from "../reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../reading/workbookTakeOff";
 import { swingsOfJob } from "./whatIfJobs";
 import { workbookLoadSteps, type WorkbookLoads } from "./workbookLoads";
 

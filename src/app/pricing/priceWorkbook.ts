@@ -27,7 +27,7 @@ import { readKeptOrders } from "../orders/orderBook";
 import { ownJobNames } from "../orders/ownJobNames";
 import { readOwnerRanges, type OwnerRanges } from "./ranges";
 import { currencyIn, type Settings } from "../settings";
-import type { WorkbookTakeOff } from "../reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../reading/workbookTakeOff";
 
 export type WorkbookPrices = {
   readonly jobs: readonly JobPrice[];

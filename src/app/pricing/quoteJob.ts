@@ -15,7 +15,7 @@ import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import type { Workbook, WorkbookFault } from "../../workbook/workbook";
 import type { WorkbookPrices } from "./priceWorkbook";
 import { currencyIn, lengthWriter, type Settings } from "../settings";
-import type { WorkbookTakeOff } from "../reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../reading/workbookTakeOff";
 
 const quoteFindings = {
   "quoted-without-openings": {

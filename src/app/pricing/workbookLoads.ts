@@ -6,7 +6,7 @@ import { jobLoadsSteps, loadRules, type JobLoads } from "../../core/pricing/load
 import { rateReader } from "../../core/pricing/rates/rates";
 import type { WorkbookPrices } from "./priceWorkbook";
 import { currencyIn, type Settings } from "../settings";
-import type { WorkbookTakeOff } from "../reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../reading/workbookTakeOff";
 
 export type WorkbookLoads = {
   readonly jobs: readonly JobLoads[];

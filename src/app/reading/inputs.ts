@@ -101,7 +101,7 @@ export const findInputs = (
   chosen: schedulesIn(blocks, settings),
   kitBook: others.kitBook ?? readBook(blocks.map(({ block }) => block)),
   items: others.items ?? firstItems(blocks),
-  rates: firstRates(blocks),
+  rates: ratesIn(blocks),
 });
 
 /** What was found, with the reading of each chosen block. */
@@ -177,7 +177,7 @@ function firstItems(blocks: readonly SourceBlock[]): readonly ItemRow[] | null {
 /** The same for rates. A schedule is long, so a block is looked through once. */
 const ratesOfBlock = new WeakMap<Block, RateTable | null>();
 
-function firstRates(blocks: readonly SourceBlock[]): RateTable | null {
+export function ratesIn(blocks: readonly SourceBlock[]): RateTable | null {
   for (const { source, block } of blocks) {
     // As prices are read: from whole sheets.
     if (source.kind !== "sheet") continue;

@@ -16,7 +16,7 @@ import { joinTakeOffs } from "../../core/takeoff/joinTakeOffs";
 import { kitBookParts } from "../../tables/kitBookParts";
 import { readKitBook } from "../../tables/kitBookTable";
 import { scheduleLayout, type ScheduleLayout } from "../../tables/scheduleLayout";
-import { enteredLoads } from "../pricing/enteredLoads";
+import type { EnteredLoads } from "../pricing/enteredLoads";
 import { nothingRead, type ReadCorrections } from "../corrections/corrections";
 import { findInputs, gatherInputs, type OtherInputs } from "./inputs";
 import { onceForSame } from "./onceForSame";
@@ -28,7 +28,7 @@ import {
 } from "./scheduleParts";
 import { currencyIn, lengthWriter, type Settings } from "../settings";
 import { sourceKey, type SourceBlock } from "./sourceBlocks";
-import { workbookTakeOff, type WorkbookTakeOff } from "./takeOffWorkbook";
+import { workbookTakeOff, type WorkbookTakeOff } from "./workbookTakeOff";
 
 /** Counts what the blocks hold. What is unchanged is best the same object as before. */
 export type KeptTakeOff = (
@@ -41,7 +41,8 @@ export type KeptTakeOff = (
 /** How much of the way is done once the schedules are counted. */
 const whenCounted = 0.9;
 
-export function keptTakeOff(): KeptTakeOff {
+/** `enteredLoads` gives the check of hanging loads, which may come later than the rest. */
+export function keptTakeOff(enteredLoads: EnteredLoads): KeptTakeOff {
   const readBookIn = onceForSame(readKitBook);
   const readBook = (blocks: readonly Block[]) => readBookIn(blocks.filter(holdsKitBook));
   const compile = onceForSame(compileKitBook);
@@ -85,8 +86,8 @@ export function keptTakeOff(): KeptTakeOff {
     const checked = schedules.map((schedule) => schedule.checked);
     const rules = { unit: settings.unit, showLength };
     const corrections = typed.input;
-    const loadRules = enteredLoads(found.rates, settings);
-    const phases = { compiled, checkedItems, checked, taken, corrections, rules, loadRules };
+    const stopOverloaded = enteredLoads(found.rates, settings);
+    const phases = { compiled, checkedItems, checked, taken, corrections, rules, stopOverloaded };
     const estimated = yield* between(whenCounted, 1, finishEstimate(phases));
     const readings = counted.map((schedule) =>
       schedule.ok ? ok(schedule.value.reading) : schedule,

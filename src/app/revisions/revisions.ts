@@ -15,7 +15,7 @@ import { nowName, readIssue, type IssueFault } from "./issues";
 import { readAnswers } from "./markAnswers";
 import { orderedForJobs } from "../orders/orderedForJobs";
 import { currencyIn, lengthStyleOf, type Settings } from "../settings";
-import type { WorkbookTakeOff } from "../reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../reading/workbookTakeOff";
 
 /** Two counts with what they are called, and how they differ. */
 export type Revision = {

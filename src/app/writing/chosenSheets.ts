@@ -5,7 +5,7 @@ import type { Drawing } from "../../workbook/drawing";
 import type { Workbook, WorkbookFault, WriteOptions, WrittenSheet } from "../../workbook/workbook";
 import { drawPackingLists, type PackingKind } from "./packingLists";
 import type { Settings } from "../settings";
-import type { WorkbookTakeOff } from "../reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../reading/workbookTakeOff";
 import { drawTakeOff, writeDrawings, type IsIn } from "./writeSheets";
 
 export type ChosenSheets = {

@@ -8,7 +8,7 @@ import { drawPacking } from "../../sheets/crew/packingSheet";
 import type { Drawing } from "../../workbook/drawing";
 import type { Workbook, WorkbookFault, WriteOptions, WrittenSheet } from "../../workbook/workbook";
 import { lengthStyleOf, type Settings } from "../settings";
-import type { WorkbookTakeOff } from "../reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../reading/workbookTakeOff";
 import type { IsIn } from "./writeSheets";
 
 /** The kinds of lists, which are also the kinds of their sheets' marks. */

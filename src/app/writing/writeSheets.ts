@@ -15,7 +15,7 @@ import type { Workbook, WorkbookFault, WriteOptions, WrittenSheet } from "../../
 import type { Inputs } from "../reading/inputs";
 import { keepCorrections, readDrawnHardware } from "../corrections/keepCorrections";
 import { currencyIn, lengthStyleOf, type Settings } from "../settings";
-import type { WorkbookTakeOff } from "../reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../reading/workbookTakeOff";
 
 /** Which of the jobs are drawn. */
 export type IsIn = (job: JobEstimate) => boolean;

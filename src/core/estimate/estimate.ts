@@ -34,7 +34,7 @@ import { checkItems, type CheckedItems, type ItemRow, type Items } from "../pric
 import { materialDoubts } from "../pricing/material";
 import { jobKey, takeOff, type TakeOff } from "../takeoff/takeOff";
 import { findingsByOpening, jobEstimate, type JobEstimate, type JobParts } from "./jobEstimate";
-import { stopOverloaded, type LoadRulesOf } from "./stopOverloaded";
+import { withoutOverloaded, type OverloadStop } from "./overloadStop";
 
 export type EstimateInput = {
   readonly schedules: readonly Schedule[];
@@ -47,8 +47,8 @@ export type EstimateInput = {
   readonly showLength: (length: Inches) => string;
   /** What was typed on hardware sheets before; nothing where absent. */
   readonly corrections?: CorrectionInput;
-  /** What is entered of hanging loads for a job; nothing where absent. */
-  readonly loadRules?: LoadRulesOf | undefined;
+  /** The check of hanging loads, by what is entered; nothing is checked where absent. */
+  readonly stopOverloaded?: OverloadStop | undefined;
 };
 
 export type Estimate = {
@@ -72,7 +72,7 @@ export type Phases = {
   readonly taken: TakeOff;
   readonly corrections: CorrectionInput;
   readonly rules: CorrectionRules;
-  readonly loadRules?: LoadRulesOf | undefined;
+  readonly stopOverloaded?: OverloadStop | undefined;
 };
 
 /** Runs all phases. Total: any input gives an estimate, with findings for what is wrong in it. */
@@ -86,9 +86,9 @@ export function estimate(input: EstimateInput): Estimate {
   const taken = takeOff(compiled.book, openings, showLength);
   const corrections = input.corrections ?? noCorrections;
   const rules = { unit, showLength };
-  const { loadRules } = input;
+  const { stopOverloaded } = input;
   return finish(
-    finishEstimate({ compiled, checkedItems, checked, taken, corrections, rules, loadRules }),
+    finishEstimate({ compiled, checkedItems, checked, taken, corrections, rules, stopOverloaded }),
   );
 }
 
@@ -108,7 +108,7 @@ export function* finishEstimate(phases: Phases): Steps<Estimate> {
   const { taken, loads } = yield* between(
     0,
     whenLoadsAreChecked,
-    stopOverloaded(phases.taken, checkedItems.items, phases.loadRules),
+    withoutOverloaded(phases.taken, checkedItems.items, phases.stopOverloaded),
   );
   const unread = checked.flatMap((schedule) => schedule.uncounted);
   const aboutOpening = findingsByOpening(taken.findings);

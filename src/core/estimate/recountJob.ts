@@ -9,13 +9,13 @@ import type { OpeningRow, Schedule } from "../openings/openingRow";
 import { jobKey, takeOff, type JobTakeOff } from "../takeoff/takeOff";
 import type { Estimate, EstimateInput } from "./estimate";
 import { findingsByOpening, jobEstimate, type JobEstimate } from "./jobEstimate";
-import { stopOverloaded } from "./stopOverloaded";
+import { withoutOverloaded } from "./overloadStop";
 
 /** A row with the schedule that it is of, whose headings and units it is read by. */
 export type JobRow = { readonly schedule: Schedule; readonly row: OpeningRow };
 
 /** What every count of a workbook goes by. */
-export type CountBasis = Pick<EstimateInput, "unit" | "showLength" | "loadRules"> &
+export type CountBasis = Pick<EstimateInput, "unit" | "showLength" | "stopOverloaded"> &
   Pick<Estimate, "kitBook" | "items"> & {
     /** What was typed on hardware sheets, of every job: it counts again too. */
     readonly corrections: readonly Correction[];
@@ -42,7 +42,8 @@ export function* recountJob(
     checked.flatMap(({ openings }) => openings),
     showLength,
   );
-  const { taken, loads } = yield* between(0.5, 1, stopOverloaded(counted, items, basis.loadRules));
+  const stopped = withoutOverloaded(counted, items, basis.stopOverloaded);
+  const { taken, loads } = yield* between(0.5, 1, stopped);
   const none: JobTakeOff = { job, openings: [], stopped: [], lines: [] };
   const jobTakeOff: JobTakeOff = { ...(taken.jobs[0] ?? none), job };
   const own = basis.corrections.filter(({ name }) => jobKey(jobOf(name)) === jobKey(job));

@@ -15,23 +15,16 @@ import {
 } from "../pricing/loads/openingLoads";
 import { jobKey, type JobTakeOff, type TakeOff } from "../takeoff/takeOff";
 import { withoutOpenings } from "../takeoff/withoutOpenings";
+import type { StoppedTakeOff } from "./overloadStop";
 
 export type LoadRulesOf = (job: string) => LoadRules;
-
-export type StoppedTakeOff = {
-  /** With the stops of hanging loads among its findings. */
-  readonly taken: TakeOff;
-  /** By `jobKey`, of the jobs for which a capacity is entered. */
-  readonly loads: ReadonlyMap<string, JobLoads>;
-};
 
 export function* stopOverloaded(
   taken: TakeOff,
   items: Items,
-  rulesOf: LoadRulesOf | undefined,
+  rulesOf: LoadRulesOf,
 ): Steps<StoppedTakeOff> {
   const loads = new Map<string, JobLoads>();
-  if (rulesOf === undefined) return { taken, loads };
   const jobs: JobTakeOff[] = [];
   const stops: Finding[] = [];
   for (const [index, job] of taken.jobs.entries()) {

@@ -18,7 +18,8 @@ import {
   type Revision,
 } from "../../app/revisions/revisions";
 import { lengthStyleOf, readSettings, type Settings } from "../../app/settings";
-import { takeOffWorkbook, type WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import { takeOffWorkbook } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { today } from "../../app/today";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { answer, type Answer } from "./answer";

@@ -5,7 +5,8 @@
  */
 import { err, ok, type Result } from "../../core/base/result";
 import { currencyIn, lengthStyleOf, readSettings, type Settings } from "../../app/settings";
-import { takeOffWorkbook, type WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import { takeOffWorkbook } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { writeTakeOff } from "../../app/writing/writeSheets";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { answer, type Answer } from "./answer";

@@ -7,7 +7,7 @@ import { numberStyle, writeLength, writeSize } from "../../core/lengths/writeLen
 import { because, quantityOf } from "../../core/takeoff/explain";
 import { countsIn, openingAt } from "../../core/takeoff/take";
 import { lengthStyleOf, type Settings } from "../../app/settings";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 
 /** What a person typed about a line, so that its reasons add up to its quantity. */
 const typedReason = (line: CorrectedLine) =>

@@ -7,7 +7,7 @@ import { moneyText } from "../../core/money/writeMoney";
 import type { LengthStyle } from "../../core/lengths/writeLength";
 import { sizeTexts } from "../../core/takeoff/sizeTexts";
 import { caution } from "../../sheets/caution";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { textTable } from "./textTable";
 
 /** Every job with its lines and totals, then the findings, then the caution. */

@@ -1,7 +1,7 @@
 /** Kit book: the book checked, its rows, trying a size, its boundaries, what it leaves open, and other books. */
 import { useMemo, useState } from "react";
 import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { openingTypeNamed, type OpeningType } from "../../core/kitbook/kitBook";
 import type { Opening } from "../../core/openings/opening";
 import { Part } from "../parts/Part";

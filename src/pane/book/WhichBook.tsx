@@ -1,6 +1,6 @@
 /** Which kit book counts, and what is wrong with its rows. */
 import { setUpDrawings } from "../../app/writing/setUpWorkbook";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
 import { Disclosure } from "../parts/Disclosure";
 import { Notice } from "../parts/Notice";

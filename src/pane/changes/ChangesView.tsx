@@ -2,7 +2,7 @@
 import { makeStyles } from "@fluentui/react-components";
 import { useRef, useState } from "react";
 import { nowName } from "../../app/revisions/issues";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import type { IssueHead } from "../../core/revisions/issue";
 import { Disclosure } from "../parts/Disclosure";
 import { Notice } from "../parts/Notice";

@@ -1,5 +1,5 @@
 /** Two sides compared, and their sheet of changes written. */
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { revisionDrawing } from "../../app/revisions/revisions";
 import { ok } from "../../core/base/result";
 import { Notice } from "../parts/Notice";

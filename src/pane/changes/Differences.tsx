@@ -3,7 +3,7 @@ import { makeStyles } from "@fluentui/react-components";
 import { useMemo, useRef } from "react";
 import { currencyOfRevision, type Revision } from "../../app/revisions/revisions";
 import { lengthStyleOf } from "../../app/settings";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { doubtTexts, summaryText } from "../../sheets/revisions/revisionWords";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";

@@ -1,5 +1,5 @@
 /** Where the openings that are counted now stand in the workbook. */
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import type { CellPlace } from "../../core/base/cell";
 import type { IssuedOpening } from "../../core/revisions/issue";
 import { jobKey } from "../../core/takeoff/takeOff";

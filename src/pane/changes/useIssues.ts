@@ -2,7 +2,7 @@
 import { useCallback, useEffect, useState } from "react";
 import { freezeIssue, listIssues, removeIssue, type IssueFault } from "../../app/revisions/issues";
 import { countNowInSteps } from "../../app/revisions/revisions";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { err, type Result } from "../../core/base/result";
 import type { IssueHead } from "../../core/revisions/issue";
 import { cancelled } from "../../workbook/faults";

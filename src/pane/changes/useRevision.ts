@@ -4,7 +4,7 @@ import type { IssueFault } from "../../app/revisions/issues";
 import { forgetAnswer, keepAnswer } from "../../app/revisions/markAnswers";
 import { today } from "../../app/today";
 import { readRevisions, type Revision } from "../../app/revisions/revisions";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import type { MarkAnswer, MarkPair } from "../../core/revisions/markPairs";
 import { usePane } from "../state/paneContext";
 import { runSteps } from "../state/runSteps";

@@ -4,7 +4,7 @@ import { CheckmarkCircleFilled } from "@fluentui/react-icons/svg/checkmark-circl
 import { ChevronRightRegular } from "@fluentui/react-icons/svg/chevron-right";
 import { ErrorCircleFilled } from "@fluentui/react-icons/svg/error-circle";
 import { useMemo } from "react";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { useSharedStyles } from "../parts/parts.styles";
 import { Bar } from "../parts/ProgressLine";
 import { counted, countText } from "../parts/quantities";

@@ -1,5 +1,5 @@
 /** What is counted and what is not, over all jobs. */
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 
 export type CountSummary = {
   /** Rows that are openings. */

@@ -1,6 +1,6 @@
 /** Jobs: totals at a glance, then the lines of one, then the reasons for a line; and any opening with its picture. */
 import { Suspense, useMemo, useState } from "react";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import type { Opening } from "../../core/openings/opening";
 import { jobKey } from "../../core/takeoff/takeOff";
 import { correctionPlaces } from "./correctionPlaces";

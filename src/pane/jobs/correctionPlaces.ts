@@ -1,5 +1,5 @@
 /** Where the rows of the hardware sheets stand. */
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import type { CellPlace } from "../../core/base/cell";
 import { rowKey, type RowName } from "../../core/corrections/rowName";
 

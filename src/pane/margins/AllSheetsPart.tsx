@@ -1,7 +1,7 @@
 /** Writes the price sheet of every job, the margins of all, and what an owner asks of them. */
 import { Button } from "@fluentui/react-components";
 import type { WorkbookPrices } from "../../app/pricing/priceWorkbook";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { useSharedStyles } from "../parts/parts.styles";
 import { counted } from "../parts/quantities";
 import { usePriceSheets } from "./usePriceSheets";

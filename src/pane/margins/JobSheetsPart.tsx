@@ -4,7 +4,7 @@ import { useState } from "react";
 import { termsDrawing } from "../../app/pricing/ownerSheets";
 import type { WorkbookPrices } from "../../app/pricing/priceWorkbook";
 import { quoteJob, type JobQuotation } from "../../app/pricing/quoteJob";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { today } from "../../app/today";
 import type { JobPrice } from "../../core/pricing/priceJob";
 import { Notice } from "../parts/Notice";

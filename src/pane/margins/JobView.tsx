@@ -4,7 +4,7 @@ import { useMemo } from "react";
 import { actualsReport } from "../../app/pricing/jobActuals";
 import { actualsDrawing } from "../../app/pricing/ownerSheets";
 import type { WorkbookPrices } from "../../app/pricing/priceWorkbook";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import type { MarginRow } from "../../core/pricing/marginTable";
 import type { OwnerRange } from "../../core/pricing/chances/ownerRanges";
 import type { JobPrice } from "../../core/pricing/priceJob";

@@ -1,7 +1,7 @@
 /** What hangs in each opening of a job: weight, loads, and whether they are within what was entered. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import type { WorkbookPrices } from "../../app/pricing/priceWorkbook";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { figureText } from "../../core/pricing/rollup/figureText";
 import { loadCaution, loadKinds, type LoadKind } from "../../core/pricing/loads/loadCheck";
 import type { OpeningLoads } from "../../core/pricing/loads/openingLoads";

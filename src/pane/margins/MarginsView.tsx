@@ -1,7 +1,7 @@
 /** Margins: what each job costs, is sold for and leaves, and what would hurt it. */
 import { useMemo, useState } from "react";
 import { actualsReport } from "../../app/pricing/jobActuals";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { jobKey } from "../../core/takeoff/takeOff";
 import { Gone } from "../jobs/Gone";
 import { Notice } from "../parts/Notice";

@@ -1,7 +1,7 @@
 /** The hanging loads of one job, worked out in short turns as long as they are looked at. */
 import { useEffect, useState } from "react";
 import type { WorkbookPrices } from "../../app/pricing/priceWorkbook";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { loadStepsOf } from "../../app/pricing/workbookLoads";
 import type { JobLoads } from "../../core/pricing/loads/openingLoads";
 import { jobKey } from "../../core/takeoff/takeOff";

@@ -1,7 +1,7 @@
 /** Writing the sheets of prices: drawn in turns, then written as one act. */
 import { drawOwnerSheets } from "../../app/pricing/ownerDrawings";
 import { drawPrices, type WorkbookPrices } from "../../app/pricing/priceWorkbook";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { err, ok, type Result } from "../../core/base/result";
 import type { Steps } from "../../core/base/steps";
 import { cancelled } from "../../workbook/faults";

@@ -3,7 +3,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import { keptBlocks } from "../../app/reading/keptBlocks";
 import { priceSteps, readPriceInputs, type WorkbookPrices } from "../../app/pricing/priceWorkbook";
 import { keepOwnerRanges, type OwnerRanges } from "../../app/pricing/ranges";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { today } from "../../app/today";
 import type { OwnerRange } from "../../core/pricing/chances/ownerRanges";
 import type { WorkbookFault } from "../../workbook/workbook";

@@ -5,7 +5,7 @@ import { receiveKept, receiveKeptLines } from "../../app/orders/receiveOrder";
 import type { KeptOrder } from "../../app/orders/writeBook";
 import { orderDrawings } from "../../app/orders/orderDrawings";
 import type { JobsOrder } from "../../app/orders/orderJobs";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { today } from "../../app/today";
 import { ok, type Result } from "../../core/base/result";
 import { sentOrders } from "../../core/purchasing/books/standing";

@@ -9,7 +9,7 @@ import {
 } from "../../app/orders/orderJobs";
 import { countToOrder } from "../../app/orders/readToOrder";
 import { lengthStyleOf } from "../../app/settings";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { err, ok, type Result } from "../../core/base/result";
 import type { CutPlan } from "../../core/purchasing/cutting/cutProblem";
 import type { OrderNews, OrderWork, WorkedOrder } from "../../core/purchasing/orders/orderSearch";

@@ -6,7 +6,7 @@ import { keptBlocks, type KeptBlocks } from "../../app/reading/keptBlocks";
 import { readKeptBook } from "../../app/orders/orderBook";
 import { readOrderTables } from "../../app/orders/orderTables";
 import { countToOrder, readToOrder } from "../../app/orders/readToOrder";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { ok, type Result } from "../../core/base/result";
 import type { Workbook, WorkbookFault } from "../../workbook/workbook";
 import { usePane } from "../state/paneContext";

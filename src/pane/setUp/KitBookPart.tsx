@@ -1,6 +1,6 @@
 /** Which kit book counts, what it knows, and where its errors are. */
 import { Button, makeStyles, mergeClasses } from "@fluentui/react-components";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import type { CellPlace } from "../../core/base/cell";
 import { kitBookSections, sectionColumns, type KitBookRows } from "../../core/kitbook/rows";
 import { foldFindings } from "../mend/foldFindings";

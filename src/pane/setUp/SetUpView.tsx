@@ -1,6 +1,6 @@
 /** How the workbook is read and written: columns, kit book, items, units and money. */
 import { Link, makeStyles } from "@fluentui/react-components";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { Part } from "../parts/Part";
 import { ColumnsPart } from "./ColumnsPart";
 import { ItemsPart } from "./ItemsPart";

@@ -2,7 +2,7 @@
 import { makeStyles, Radio, RadioGroup, Switch } from "@fluentui/react-components";
 import { useId, useMemo, useState } from "react";
 import { packingKinds } from "../../app/writing/packingLists";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { jobKey } from "../../core/takeoff/takeOff";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";

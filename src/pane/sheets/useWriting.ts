@@ -3,7 +3,7 @@ import { keepLastWritten, readLastWritten, summaryOf } from "../../app/writing/l
 import { changesSince } from "../../app/writing/changesSince";
 import { packingKinds } from "../../app/writing/packingLists";
 import { currencyIn } from "../../app/settings";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { drawChosen, writeChosen, type ChosenSheets } from "../../app/writing/chosenSheets";
 import { err, ok, type Result } from "../../core/base/result";
 import { cancelled } from "../../workbook/faults";

@@ -2,7 +2,7 @@
 import { Button, Checkbox, makeStyles, mergeClasses } from "@fluentui/react-components";
 import { useId, useState } from "react";
 import { setUpParts, type SetUpPart } from "../../app/writing/setUpWorkbook";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { useSharedStyles } from "../parts/parts.styles";
 import { useAdding } from "../setUp/useAdding";
 import { tokens } from "../parts/tokens";

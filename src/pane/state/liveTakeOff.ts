@@ -5,6 +5,7 @@ import { keptTakeOff } from "../../app/reading/keptTakeOff";
 import { defaultSettings, readSettings, writeSettings, type Settings } from "../../app/settings";
 import type { Workbook, WorkbookFault } from "../../workbook/workbook";
 import { hostFault } from "./hostFault";
+import { lateLoads } from "./lateLoads";
 import { runSteps } from "./runSteps";
 import type { TakeOffEvent } from "./takeOffState";
 
@@ -36,7 +37,8 @@ export function liveTakeOff(
   { tell, onFault, onBroken }: Listener,
 ): LiveTakeOff {
   const blocks = keptBlocks(workbook);
-  const takeOff = keptTakeOff();
+  const loads = lateLoads();
+  const takeOff = keptTakeOff(loads.entered);
   let settings: Settings = defaultSettings;
   let areSettingsRead = false;
   let keeping: Promise<unknown> = Promise.resolve();
@@ -73,6 +75,8 @@ export function liveTakeOff(
       tell({ kind: "failed", fault: typed.error });
       return;
     }
+    await loads.ready(read.value);
+    if (isLeft()) return;
     let toldAt = performance.now();
     const onProgress = (progress: number): void => {
       if (performance.now() - toldAt < pauseBetweenProgress) return;

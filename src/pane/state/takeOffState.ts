@@ -1,6 +1,6 @@
 /** What the pane knows of the workbook, and how that changes. */
 import { defaultSettings, type Settings } from "../../app/settings";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import type { WorkbookFault } from "../../workbook/workbook";
 
 export type TakeOffState = {

@@ -1,7 +1,7 @@
 /** The views of a workbook that has a schedule. A view that was opened keeps its state. */
 import { makeStyles } from "@fluentui/react-components";
 import { Suspense, useEffect, useState, type ReactNode } from "react";
-import type { WorkbookTakeOff } from "../../app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { JobsView } from "../jobs/JobsView";
 import { MendView } from "../mend/MendView";
 import {

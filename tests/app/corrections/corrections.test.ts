@@ -1,7 +1,8 @@
 import { describe, expect, test } from "@jest/globals";
 import { readRecord } from "../../../src/app/corrections/correctionRecord";
 import { defaultSettings, type Settings } from "../../../src/app/settings";
-import { takeOffWorkbook, type WorkbookTakeOff } from "../../../src/app/reading/takeOffWorkbook";
+import { takeOffWorkbook } from "../../../src/app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../../src/app/reading/workbookTakeOff";
 import { writeTakeOff } from "../../../src/app/writing/writeSheets";
 import { writeRowName } from "../../../src/core/corrections/rowName";
 import { scheduleRows, snapshotOf } from "../typedWorkbook";

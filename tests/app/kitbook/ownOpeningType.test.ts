@@ -6,7 +6,8 @@ import { kitBookAtHand, type KitBookAtHand } from "../../../src/app/kitbook/kitB
 import { packingDrawings } from "../../../src/app/writing/packingLists";
 import { defaultSettings } from "../../../src/app/settings";
 import { setUpDrawings } from "../../../src/app/writing/setUpWorkbook";
-import { takeOffWorkbook, type WorkbookTakeOff } from "../../../src/app/reading/takeOffWorkbook";
+import { takeOffWorkbook } from "../../../src/app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../../src/app/reading/workbookTakeOff";
 import { takeOffDrawings } from "../../../src/app/writing/writeSheets";
 import { cellText, type CellValue } from "../../../src/core/base/cell";
 import { finish } from "../../../src/core/base/steps";

@@ -6,6 +6,7 @@ import { describe, expect, test } from "@jest/globals";
 import { finish } from "../../../src/core/base/steps";
 import type { CellValue } from "../../../src/core/base/cell";
 import { keptBlocks } from "../../../src/app/reading/keptBlocks";
+import { enteredLoads } from "../../../src/app/pricing/enteredLoads";
 import { keptTakeOff } from "../../../src/app/reading/keptTakeOff";
 import { priceWorkbook } from "../../../src/app/pricing/priceWorkbook";
 import { quoteJob } from "../../../src/app/pricing/quoteJob";
@@ -82,7 +83,7 @@ test("is left out of the count that is kept up too", async () => {
   const { workbook, job } = await counted([light, heavy], 50);
   const blocks = await keptBlocks(workbook).read();
   if (!blocks.ok) throw new Error(blocks.error.message);
-  const { estimate } = finish(keptTakeOff()(blocks.value, defaultSettings));
+  const { estimate } = finish(keptTakeOff(enteredLoads)(blocks.value, defaultSettings));
   expect(quantities(estimate.jobs[0]?.takeOff ?? { lines: [] })).toEqual(quantities(job.takeOff));
 });
 

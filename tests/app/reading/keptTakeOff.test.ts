@@ -1,9 +1,11 @@
 import { describe, expect, test } from "@jest/globals";
 import fc from "fast-check";
 import { keptBlocks } from "../../../src/app/reading/keptBlocks";
+import { enteredLoads } from "../../../src/app/pricing/enteredLoads";
 import { keptTakeOff } from "../../../src/app/reading/keptTakeOff";
 import { defaultSettings, type Settings } from "../../../src/app/settings";
-import { takeOffWorkbook, type WorkbookTakeOff } from "../../../src/app/reading/takeOffWorkbook";
+import { takeOffWorkbook } from "../../../src/app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../../src/app/reading/workbookTakeOff";
 import type { CellValue } from "../../../src/core/base/cell";
 import { finish } from "../../../src/core/base/steps";
 import { pieceKey } from "../../../src/core/takeoff/partColumn";
@@ -58,7 +60,7 @@ describe("a take-off that is kept while the workbook changes", () => {
           const workbook = workbookOf({ Schedule: [scheduleHeadings, ...rows] });
           const blocks = keptBlocks(workbook);
           await workbook.watch(blocks.forget);
-          const count = keptTakeOff();
+          const count = keptTakeOff(enteredLoads);
           let settings = defaultSettings;
           for (const each of [{}, ...changes]) {
             if ("title" in each) {
@@ -93,7 +95,7 @@ describe("a take-off that is kept while the workbook changes", () => {
     const workbook = workbookOf({ Schedule: [scheduleHeadings, ...rows] });
     const blocks = keptBlocks(workbook);
     await workbook.watch(blocks.forget);
-    const count = keptTakeOff();
+    const count = keptTakeOff(enteredLoads);
     const takes = async () => {
       const read = await blocks.read();
       if (!read.ok) throw new Error(read.error.message);
@@ -110,7 +112,7 @@ describe("a take-off that is kept while the workbook changes", () => {
     const workbook = await demoWorkbook();
     const blocks = keptBlocks(workbook);
     await workbook.watch(blocks.forget);
-    const count = keptTakeOff();
+    const count = keptTakeOff(enteredLoads);
     const once = async () => {
       const read = await blocks.read();
       if (!read.ok) throw new Error(read.error.message);

@@ -8,7 +8,8 @@ import {
   revisionOf,
 } from "../../../src/app/revisions/revisions";
 import { defaultSettings } from "../../../src/app/settings";
-import { takeOffWorkbook, type WorkbookTakeOff } from "../../../src/app/reading/takeOffWorkbook";
+import { takeOffWorkbook } from "../../../src/app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../../src/app/reading/workbookTakeOff";
 import { finish } from "../../../src/core/base/steps";
 import { pieces } from "../../../src/core/base/units";
 import { isEmpty } from "../../../src/core/revisions/compareCounts";

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "@jest/globals";
 import { packingDrawings, writePackingLists } from "../../../src/app/writing/packingLists";
 import { defaultSettings, readSettings, writeSettings } from "../../../src/app/settings";
-import { takeOffWorkbook, type WorkbookTakeOff } from "../../../src/app/reading/takeOffWorkbook";
+import { takeOffWorkbook } from "../../../src/app/reading/takeOffWorkbook";
+import type { WorkbookTakeOff } from "../../../src/app/reading/workbookTakeOff";
 import { plainLabelGrid } from "../../../src/sheets/crew/labelGrid";
 import type { Workbook } from "../../../src/workbook/workbook";
 import { demoWorkbook, scheduleRows, workbookOf } from "../typedWorkbook";
