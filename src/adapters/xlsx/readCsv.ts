@@ -65,9 +65,15 @@ function withoutSeparatorLine(text: string): {
   return separator === undefined ? { text } : { text: text.slice(line.length), separator };
 }
 
+/**
+ * What is quoted, whichever of the three stands around it: a quote at the start of a cell up to one
+ * at the end of a cell, `""` within. An inch mark behind a number is neither.
+ */
+const quotedCell = /(^|[,;\t\r\n])"[^"]*(?:""[^"]*)*"(?=[,;\t\r\n]|$)/g;
+
 /** The one that splits most rows alike, into the most cells; a comma where none splits anything. */
 function likeliestSeparator(text: string): string {
-  const start = text.slice(0, 50_000);
+  const start = text.slice(0, 50_000).replace(quotedCell, "$1quoted");
   const tried = [",", ";", "\t"].map((separator) => {
     const rows = splitRows(start, separator).filter((cells) => cells.some((cell) => cell !== ""));
     const counts = new Map<number, number>();

@@ -68,6 +68,14 @@ describe("a text file of rows", () => {
     ]);
   });
 
+  test("is not split by what stands in quotes", () => {
+    expect(rowsOf(`a,b,c\nx,",;\t"\ny,",;\t",0,z\n`)).toEqual([
+      ["a", "b", "c"],
+      ["x", ",;\t"],
+      ["y", ",;\t", 0, "z"],
+    ]);
+  });
+
   test("leaves inch marks alone, in quotes and out of them", () => {
     expect(rowsOf(`Mark,Width\nD1,7'-0"\nD2,"7'-0"""\nD3,"7' 0"", clear"`)).toEqual([
       ["Mark", "Width"],
@@ -151,7 +159,7 @@ describe("what is written as a text file", () => {
     const rows = fc.array(fc.array(cell, { minLength: 2, maxLength: 5 }), { minLength: 1 });
     fc.assert(
       fc.property(rows, (lines) => {
-        // A line whose cells are all the same in number tells the comma from other separators.
+        // Somewhere a comma must stand between cells, to be told from the other separators.
         const written = [["a", "b", "c", "d", "e", "f"], ...lines];
         expect(readCsv(writeOurCsv(written))).toEqual(written);
       }),
