@@ -1,5 +1,3 @@
-/** The command as a person runs it: real processes, real files, exit statuses. */
-import { spawnSync } from "node:child_process";
 import {
   copyFileSync,
   existsSync,
@@ -14,6 +12,7 @@ import { afterAll, beforeAll, describe, expect, test } from "@jest/globals";
 import { openFile } from "../../src/adapters/xlsx/openFile";
 import { snapshotBytes } from "../../src/adapters/xlsx/snapshotBytes";
 import { scheduleRows, snapshotOf } from "../app/typedWorkbook";
+import { commandOf } from "./runCommand";
 
 let folder = "";
 beforeAll(() => {
@@ -35,11 +34,8 @@ function workbook(name: string, ...rows: readonly string[]): string {
   return path;
 }
 
-function compare(...words: readonly string[]) {
-  const tsx = join("node_modules", "tsx", "dist", "cli.mjs");
-  const entry = join("src", "main", "commandLine", "compare.ts");
-  return spawnSync(process.execPath, [tsx, entry, ...words], { encoding: "utf8" });
-}
+const run = commandOf("compare");
+const compare = (...words: readonly string[]) => run(words);
 
 const sheetNames = (path: string): readonly string[] => {
   const opened = openFile(readFileSync(path), path);

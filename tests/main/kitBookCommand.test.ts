@@ -1,10 +1,9 @@
-/** The command as a person runs it: real processes, real files, exit statuses. */
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { spawnSync } from "node:child_process";
 import { afterAll, beforeAll, describe, expect, jest, test } from "@jest/globals";
 import { openFile } from "../../src/adapters/xlsx/openFile";
+import { commandOf } from "./runCommand";
 
 jest.setTimeout(60_000);
 
@@ -20,11 +19,8 @@ function file(name: string, content: string): string {
   return path;
 }
 
-function kitBook(...words: readonly string[]) {
-  const tsx = join("node_modules", "tsx", "dist", "cli.mjs");
-  const entry = join("src", "main", "commandLine", "kitBook.ts");
-  return spawnSync(process.execPath, [tsx, entry, ...words], { encoding: "utf8" });
-}
+const run = commandOf("kitBook");
+const kitBook = (...words: readonly string[]) => run(words);
 
 const door =
   "type=sliding door, width=8', height=7', post height=7', tail post=yes, floor=concrete";

@@ -1,5 +1,3 @@
-/** The command as a person runs it: real processes, real files, exit statuses. */
-import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -13,6 +11,7 @@ import type { Drawing } from "../../src/workbook/drawing";
 import { drawnWorkbook } from "../../src/workbook/drawnWorkbook";
 import { scheduleSheet } from "../../src/sheets/scheduleSheet";
 import { doorOf, headings } from "../app/orders/orderFiles";
+import { commandOf } from "./runCommand";
 
 let folder = "";
 beforeAll(() => {
@@ -42,14 +41,8 @@ function workbook(
   return path;
 }
 
-const order = (...words: readonly string[]) => orderIn({}, ...words);
-
-function orderIn(environment: Readonly<Record<string, string>>, ...words: readonly string[]) {
-  const tsx = join("node_modules", "tsx", "dist", "cli.mjs");
-  const entry = join("src", "main", "commandLine", "order.ts");
-  const env = { ...process.env, ...environment };
-  return spawnSync(process.execPath, [tsx, entry, ...words], { encoding: "utf8", env });
-}
+const runOrder = commandOf("order");
+const order = (...words: readonly string[]) => runOrder(words);
 
 type Json = {
   readonly complete: boolean;
@@ -332,7 +325,7 @@ describe("the solver", () => {
       const words = [path, "--today", "2026-11-02", "--json"];
       const [withIt, without] = [
         parsed(order(...words)),
-        parsed(orderIn({ NODE_OPTIONS: options() }, ...words)),
+        parsed(runOrder(words, { NODE_OPTIONS: options() })),
       ];
       const pieces = ({ cutPlan }: Json): readonly (readonly number[])[] =>
         cutPlan.map(({ bars }) =>

@@ -1,11 +1,10 @@
-/** The command as a person runs it: real processes, real files, exit statuses. */
-import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "@jest/globals";
 import { openFile } from "../../src/adapters/xlsx/openFile";
 import type { WorkbookSnapshot } from "../../src/workbook/snapshot";
+import { commandOf } from "./runCommand";
 
 let folder = "";
 beforeAll(() => {
@@ -23,11 +22,8 @@ function schedule(name: string, ...rows: readonly string[]): string {
   return path;
 }
 
-function packing(...words: readonly string[]) {
-  const tsx = join("node_modules", "tsx", "dist", "cli.mjs");
-  const entry = join("src", "main", "commandLine", "packing.ts");
-  return spawnSync(process.execPath, [tsx, entry, ...words], { encoding: "utf8" });
-}
+const run = commandOf("packing");
+const packing = (...words: readonly string[]) => run(words);
 
 function written(path: string): WorkbookSnapshot {
   const opened = openFile(readFileSync(path), "packing.xlsx");

@@ -1,14 +1,13 @@
-/** The command as a person runs it: real processes, real files, exit statuses. */
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { spawnSync } from "node:child_process";
 import { afterAll, beforeAll, describe, expect, test } from "@jest/globals";
 import { fileWorkbook } from "../../src/adapters/xlsx/fileWorkbook";
 import { openFile } from "../../src/adapters/xlsx/openFile";
 import { snapshotParts } from "../../src/adapters/xlsx/snapshotBytes";
 import { demoDrawings } from "../../src/app/demo/demoDrawings";
 import { drawnWorkbook } from "../../src/workbook/drawnWorkbook";
+import { commandOf } from "./runCommand";
 
 let folder = "";
 let demo = "";
@@ -29,11 +28,8 @@ function file(name: string, content: string): string {
   return path;
 }
 
-function price(...words: readonly string[]) {
-  const tsx = join("node_modules", "tsx", "dist", "cli.mjs");
-  const entry = join("src", "main", "commandLine", "price.ts");
-  return spawnSync(process.execPath, [tsx, entry, ...words], { encoding: "utf8" });
-}
+const run = commandOf("price");
+const price = (...words: readonly string[]) => run(words);
 
 const headings = "Job,Mark,Qty,Type,Width,Height,Post height,Tail post,Floor";
 const good = "Alder,A-1,2,sliding door,8',7',8',yes,concrete";

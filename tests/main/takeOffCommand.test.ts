@@ -1,10 +1,9 @@
-/** The command as a person runs it: real processes, real files, exit statuses. */
-import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "@jest/globals";
 import { openFile } from "../../src/adapters/xlsx/openFile";
+import { commandOf } from "./runCommand";
 
 let folder = "";
 beforeAll(() => {
@@ -18,11 +17,8 @@ function file(name: string, content: string): string {
   return path;
 }
 
-function takeOff(...words: readonly string[]) {
-  const tsx = join("node_modules", "tsx", "dist", "cli.mjs");
-  const entry = join("src", "main", "commandLine", "takeOff.ts");
-  return spawnSync(process.execPath, [tsx, entry, ...words], { encoding: "utf8" });
-}
+const run = commandOf("takeOff");
+const takeOff = (...words: readonly string[]) => run(words);
 
 const headings = "Job,Mark,Qty,Type,Width,Height,Post height,Tail post,Floor";
 const good = `Alder,A-1,2,sliding door,8',7',7',yes,concrete`;
