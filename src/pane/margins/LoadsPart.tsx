@@ -3,7 +3,12 @@ import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import type { WorkbookPrices } from "../../app/pricing/priceWorkbook";
 import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { figureText } from "../../core/pricing/rollup/figureText";
-import { loadCaution, loadKinds, type LoadKind } from "../../core/pricing/loads/loadCheck";
+import {
+  loadCaution,
+  loadKinds,
+  loadMethod,
+  type LoadKind,
+} from "../../core/pricing/loads/loadCheck";
 import type { OpeningLoads } from "../../core/pricing/loads/openingLoads";
 import { loadText, verdictWords, worstOf } from "../../core/pricing/loads/worstLoads";
 import { Disclosure } from "../parts/Disclosure";
@@ -59,6 +64,7 @@ export function LoadsPart({ takeOff, prices, job }: LoadsPartProps) {
       <Notice level="warn" quiet>
         {loadCaution}
       </Notice>
+      <div className={shared.small}>{loadMethod}</div>
       {loads === null ? <ProgressLine name="Working out hanging loads" done={progress} /> : null}
       {loads !== null && openings.length === 0 ? (
         <div className={shared.small}>No opening of this job hangs from a track.</div>
@@ -145,12 +151,7 @@ function Opening({ loads: one }: { readonly loads: OpeningLoads }) {
                 value={weight === null ? "not known" : weightText(weight)}
               />
             ))}
-            <Line
-              isSum
-              label="All leaves"
-              words="The track is taken as simple beams from hanger to hanger, a leaf as two loads that travel along it."
-              value={weightText(parts.weight)}
-            />
+            <Line isSum label="All leaves" words="" value={weightText(parts.weight)} />
           </ul>
         )}
       </Disclosure>

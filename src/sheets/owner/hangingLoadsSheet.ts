@@ -7,6 +7,7 @@ import { finish, type Steps } from "../../core/base/steps";
 import {
   loadCaution,
   loadKinds,
+  loadMethod,
   type LoadCheck,
   type LoadKind,
 } from "../../core/pricing/loads/loadCheck";
@@ -56,11 +57,7 @@ export function* drawHangingLoads(jobs: readonly JobLoads[]): Steps<Drawing> {
   const rows: DrawnRow[] = [
     wordsRow("Hanging loads", "title", width, { height: 26 }),
     wordsRow(loadCaution, "caution", width),
-    wordsRow(
-      "The track is taken as simple beams from hanger to hanger, the leaf as two loads that travel along it (AISC beam formulas). Capacities are what was entered from the supplier. Places are inches along the track from the opening's edge on the latch side.",
-      "subtitle",
-      width,
-    ),
+    wordsRow(`${loadMethod} Capacities are what was entered from the supplier.`, "subtitle", width),
     fittedRow(headingRow(headings), widths),
   ];
   const heading = rows.length - 1;

@@ -14,6 +14,12 @@ export const loadCaution =
   "A check of entered capacities, not a design. Loads, anchors, the track, its hangers and the " +
   "structure above belong to a licensed engineer; follow the supplier's instructions and local codes.";
 
+/** How loads are worked out, and from where their places are measured. */
+export const loadMethod =
+  "The track is taken as simple beams from hanger to hanger, the leaf as two loads that travel " +
+  "along it (AISC beam formulas). Places are inches along the track from the opening's edge on the " +
+  "latch side.";
+
 /** What the supplier allows; `null` is not given. Each already holds its margin of safety. */
 export type LoadCapacities = {
   /** On one trolley. */
