@@ -1,67 +1,45 @@
 import { describe, expect, test } from "@jest/globals";
 import fc from "fast-check";
 import { inches, pieces } from "../../../../src/core/base/units";
-import { orderContents } from "../../../../src/core/purchasing/books/orderContents";
 import type { OrderInput } from "../../../../src/core/purchasing/orders/orderInput";
 import {
   changeDraft,
   draftOrder,
   markSent,
-  type OrderContents,
-  type OrderFault,
   type OrderRecord,
 } from "../../../../src/core/purchasing/books/orderRecord";
 import { allOpen } from "../../../../src/core/purchasing/books/receipts";
 import { takeReceipt } from "../../../../src/core/purchasing/books/takeReceipt";
-import {
-  addDraft,
-  receiveOrder,
-  sendOrder,
-} from "../../../../src/core/purchasing/books/orderBooks";
+import { receiveOrder, sendOrder } from "../../../../src/core/purchasing/books/orderBooks";
 import {
   noBooks,
   standingOf,
   type OrderBooks,
 } from "../../../../src/core/purchasing/books/standing";
 import { auditMovements, stockOnHand } from "../../../../src/core/purchasing/books/stockMovements";
-import type { Result } from "../../../../src/core/base/result";
-import { offerOf } from "../offerOf";
-import { demandOf, inputOf, orderOf, showSize, today, twoJobs, type DemandWords } from "../orderOf";
+import { demandOf, inputOf, today, twoJobs, type DemandWords } from "../orderOf";
+import {
+  anyDemand,
+  bars,
+  contentsOf,
+  nuts,
+  orderAndSend,
+  planOf,
+  smallOffers,
+  valueOf,
+} from "./sentOrders";
 
-const nuts = offerOf({ item: "HN 1/4", pack: 50, price: 600 });
-const bars = offerOf({ item: "TRACK", size: [240], price: 5000 });
 const input = inputOf({
   demands: twoJobs,
   offers: [nuts, bars],
 });
-
-const valueOf = <T>(result: Result<T, OrderFault>): T => {
-  if (!result.ok) throw new Error(result.error.message);
-  return result.value;
-};
-const plan = (asked: OrderInput, books: OrderBooks) =>
-  orderOf({ ...asked, standing: standingOf(books) });
-const contents = (asked: OrderInput, books: OrderBooks): OrderContents =>
-  orderContents(plan(asked, books), {
-    standing: standingOf(books),
-    wordsOf: ({ item, size }) => ({ description: item, size: showSize(size) }),
-    currency: "USD",
-    complete: true,
-  });
-
-/** Plans what is missing, writes it down and marks it as sent. */
-function orderAndSend(asked: OrderInput, books: OrderBooks): OrderBooks {
-  const number = `PO-${books.orders.length + 1}`;
-  const drafted = addDraft(books, number, contents(asked, books), today);
-  return valueOf(sendOrder(drafted, number, today, "KB"));
-}
 
 /** Marks the order at that place as received. */
 const receive = (at: number, books: OrderBooks): OrderBooks =>
   valueOf(receiveOrder(books, books.orders[at]?.number ?? "none", today + 5, "KB"));
 
 const toBuy = (asked: OrderInput, books: OrderBooks): readonly string[] =>
-  plan(asked, books)
+  planOf(asked, books)
     .lines.filter(({ buy }) => buy > 0)
     .map(({ item, size, buy }) => [item, ...size, "x", buy].join(" "));
 
@@ -69,7 +47,7 @@ const markReceived = (order: OrderRecord, day: number, who: string) =>
   takeReceipt(order, { day, who, reason: "", lines: allOpen(order) }, false);
 
 describe("an order", () => {
-  const draft = draftOrder("PO-1", contents(input, noBooks), today, []);
+  const draft = draftOrder("PO-1", contentsOf(input, noBooks), today, []);
 
   test("goes from draft to sent to received, and back never", () => {
     const sent = valueOf(markSent(draft, today, "KB")).order;
@@ -110,19 +88,19 @@ describe("once sent", () => {
 
   test("the same need asks for nothing more", () => {
     expect(toBuy(input, books)).toEqual([]);
-    expect(plan(input, books).total).toBe(0);
+    expect(planOf(input, books).total).toBe(0);
   });
 
   test("a later need asks for the difference, from what comes for stock first", () => {
     const more = { ...input, demands: [...input.demands, demandOf(["Mill", "102", "HN 1/4", 40])] };
-    const later = plan(more, books).lines.find(({ kind }) => kind === "loose");
+    const later = planOf(more, books).lines.find(({ kind }) => kind === "loose");
     expect(later).toMatchObject({ buy: 25, need: { covered: 35, fromOrder: 15 } });
   });
 
   test("what one later order was promised no other is", () => {
     const more = { ...input, demands: [...input.demands, demandOf(["Mill", "102", "HN 1/4", 10])] };
     const second = orderAndSend(more, books);
-    expect(plan(more, books).total).toBe(0);
+    expect(planOf(more, books).total).toBe(0);
     const third = { ...more, demands: [...more.demands, demandOf(["Depot", "8", "HN 1/4", 10])] };
     expect(toBuy(third, second)).toEqual(["HN 1/4 x 5"]);
   });
@@ -133,12 +111,12 @@ describe("once sent", () => {
       demands: [...input.demands, demandOf(["Mill", "102", "TRACK", 1, 20])],
     };
     expect(toBuy(short, books)).toEqual(["TRACK 20 x 1"]);
-    expect(plan(short, books).total).toBe(0);
+    expect(planOf(short, books).total).toBe(0);
     const long = {
       ...input,
       demands: [...input.demands, demandOf(["Mill", "102", "TRACK", 1, 30])],
     };
-    expect(plan(long, books).total).toBe(5000);
+    expect(planOf(long, books).total).toBe(5000);
   });
 });
 
@@ -199,27 +177,6 @@ test("an order that is not in the books cannot be sent", () => {
 });
 
 describe("whatever is needed, sent and received", () => {
-  const anyDemand: fc.Arbitrary<DemandWords> = fc.oneof(
-    fc.tuple(
-      fc.constantFrom("A", "B"),
-      fc.constantFrom("1", "2"),
-      fc.constantFrom("HN", "FW"),
-      fc.integer({ min: 1, max: 40 }),
-    ),
-    fc.tuple(
-      fc.constantFrom("A", "B"),
-      fc.constantFrom("1", "2"),
-      fc.constant("TRACK"),
-      fc.integer({ min: 1, max: 3 }),
-      fc.constantFrom(20, 35, 50, 110),
-    ),
-  );
-  const offers = [
-    offerOf({ item: "HN", pack: 7, price: 70 }),
-    offerOf({ item: "HN", supplier: "Birch", pack: 12, price: 110 }),
-    offerOf({ item: "FW", pack: 25, price: 90 }),
-    offerOf({ item: "TRACK", size: [120], pack: 2, price: 900 }),
-  ];
   const anyNeeds = fc.array(
     fc.record({
       demands: fc.array(anyDemand, { minLength: 1, maxLength: 5 }),
@@ -236,7 +193,7 @@ describe("whatever is needed, sent and received", () => {
         const all: DemandWords[] = [];
         for (const { demands, receives, kerf } of needs) {
           all.push(...demands);
-          const asked = inputOf({ demands: all, offers, kerf });
+          const asked = inputOf({ demands: all, offers: smallOffers, kerf });
           books = orderAndSend(asked, books);
           expect(toBuy(asked, books)).toEqual([]);
           if (receives) books = receive(books.orders.length - 1, books);
@@ -256,7 +213,7 @@ describe("whatever is needed, sent and received", () => {
   });
 
   test("a bar cut for the jobs and its offcuts are never longer than the bar", () => {
-    const asked = inputOf({ demands: [["A", "1", "TRACK", 3, 50]], offers });
+    const asked = inputOf({ demands: [["A", "1", "TRACK", 3, 50]], offers: smallOffers });
     const books = receive(0, orderAndSend(asked, noBooks));
     const inchesOnHand = stockOnHand(books.movements).reduce(
       (sum, { size, pieces: count }) => sum + (size[0] ?? inches(0)) * count,
