@@ -10,9 +10,8 @@ import type { JobPrice } from "../../core/pricing/priceJob";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";
 import { useAddSheets } from "../sheets/useAddSheets";
-import { hostFault } from "../state/hostFault";
 import { usePane } from "../state/paneContext";
-import { useBroken } from "../state/useBroken";
+import { useOrFault } from "../state/useOrFault";
 import { FindingList } from "./FindingList";
 import { usePriceSheets } from "./usePriceSheets";
 import { WritingLine } from "./WritingLine";
@@ -34,7 +33,7 @@ export function JobSheetsPart({ takeOff, prices, job: { job } }: JobSheetsPartPr
   const { workbook, state, saveFile, showFault } = usePane();
   const { writing, cancel, writePrices, writeDrawing } = usePriceSheets();
   const { isBusy, add } = useAddSheets();
-  const onBroken = useBroken();
+  const onThrown = useOrFault(showFault);
   const [quoting, setQuoting] = useState<Quoting>({ kind: "idle" });
   const name = `Quotation ${job}`;
 
@@ -45,11 +44,7 @@ export function JobSheetsPart({ takeOff, prices, job: { job } }: JobSheetsPartPr
       if (!quoted.ok) return { kind: "refused", why: quoted.error };
       return { kind: "quoted", quotation: quoted.value, savedAs: await deliver(quoted.value) };
     };
-    act().then(setQuoting, (error: unknown) => {
-      const fault = hostFault(error);
-      if (fault === null) onBroken(error);
-      else showFault(fault);
-    });
+    act().then(setQuoting, onThrown);
   };
   const asSheet = ({ drawing }: JobQuotation): Promise<null> => {
     writeDrawing({ ...drawing, name });

@@ -12,9 +12,8 @@ import {
   type TypedChanges,
   type TypedWhatIf,
 } from "../../app/pricing/keptWhatIfs";
-import { hostFault } from "../state/hostFault";
 import { usePane } from "../state/paneContext";
-import { useBroken } from "../state/useBroken";
+import { useOrFault } from "../state/useOrFault";
 import { usualSimulation, type TypedSimulation } from "./SimulationPart";
 
 export type JobWork = {
@@ -35,7 +34,7 @@ const pause = 600;
 
 export function useJobWork(): JobWorkHandle {
   const { workbook, showFault } = usePane();
-  const onBroken = useBroken();
+  const onThrown = useOrFault(showFault);
   const [simulations, setSimulations] = useState<ReadonlyMap<string, TypedSimulation>>(new Map());
   const [whatIfs, setWhatIfs] = useState(noWhatIfs);
   /** What is typed and not kept yet. */
@@ -47,36 +46,22 @@ export function useJobWork(): JobWorkHandle {
     const wanted = waiting.current;
     waiting.current = null;
     if (wanted === null) return;
-    keepWhatIfs(workbook, wanted).then(
-      (kept) => {
-        if (!kept.ok) showFault(kept.error);
-      },
-      (error: unknown) => {
-        const fault = hostFault(error);
-        if (fault === null) onBroken(error);
-        else showFault(fault);
-      },
-    );
-  }, [workbook, showFault, onBroken]);
+    keepWhatIfs(workbook, wanted).then((kept) => {
+      if (!kept.ok) showFault(kept.error);
+    }, onThrown);
+  }, [workbook, showFault, onThrown]);
 
   useEffect(() => {
     let isLeft = false;
-    readWhatIfs(workbook).then(
-      (kept) => {
-        // Whoever typed before it was read goes by what they typed.
-        if (!isLeft && waiting.current === null) setWhatIfs(kept);
-      },
-      (error: unknown) => {
-        const fault = hostFault(error);
-        if (fault === null) onBroken(error);
-        else showFault(fault);
-      },
-    );
+    readWhatIfs(workbook).then((kept) => {
+      // Whoever typed before it was read goes by what they typed.
+      if (!isLeft && waiting.current === null) setWhatIfs(kept);
+    }, onThrown);
     return () => {
       isLeft = true;
       keep();
     };
-  }, [workbook, showFault, onBroken, keep]);
+  }, [workbook, onThrown, keep]);
 
   const changeWhatIfs = (changed: KeptWhatIfs): void => {
     setWhatIfs(changed);

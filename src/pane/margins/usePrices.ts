@@ -11,6 +11,7 @@ import { hostFault } from "../state/hostFault";
 import { usePane } from "../state/paneContext";
 import { runSteps } from "../state/runSteps";
 import { useBroken } from "../state/useBroken";
+import { useOrFault } from "../state/useOrFault";
 
 export type PricesHandle = {
   /** The last whole pricing; `null` before the first. */
@@ -37,6 +38,7 @@ export function usePrices(takeOff: WorkbookTakeOff): PricesHandle {
   const { workbook, state, showFault } = usePane();
   const { settings } = state;
   const onBroken = useBroken();
+  const onThrown = useOrFault(showFault);
   const [blocks] = useState(() => keptBlocks(workbook));
   const [priced, setPriced] = useState(before);
   const wanted = useRef<readonly OwnerRange[] | null>(null);
@@ -94,16 +96,12 @@ export function usePrices(takeOff: WorkbookTakeOff): PricesHandle {
         }
       };
       keep()
-        .catch((error: unknown) => {
-          const fault = hostFault(error);
-          if (fault === null) onBroken(error);
-          else showFault(fault);
-        })
+        .catch(onThrown)
         .finally(() => {
           isKeeping.current = false;
         });
     },
-    [workbook, showFault, onBroken],
+    [workbook, showFault, onThrown],
   );
   return {
     prices: priced.prices,

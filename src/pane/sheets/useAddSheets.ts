@@ -1,9 +1,8 @@
 /** Adds sheets that are the person's from then on, beside what the workbook has, and shows the first. */
 import { useState } from "react";
 import type { Drawing } from "../../workbook/drawing";
-import { hostFault } from "../state/hostFault";
 import { usePane } from "../state/paneContext";
-import { useBroken } from "../state/useBroken";
+import { useOrFault } from "../state/useOrFault";
 
 export type AddingSheets = {
   readonly isBusy: boolean;
@@ -13,23 +12,16 @@ export type AddingSheets = {
 export function useAddSheets(): AddingSheets {
   const { workbook, goTo, showFault } = usePane();
   const [isBusy, setBusy] = useState(false);
-  const onBroken = useBroken();
+  const onThrown = useOrFault(showFault);
   const add = (drawings: readonly Drawing[]): void => {
     setBusy(true);
     workbook
       .write(drawings)
-      .then(
-        (written) => {
-          const first = written.ok ? written.value[0] : undefined;
-          if (!written.ok) showFault(written.error);
-          if (first !== undefined) goTo({ sheet: first.name, row: 0, column: 0 });
-        },
-        (error: unknown) => {
-          const fault = hostFault(error);
-          if (fault === null) onBroken(error);
-          else showFault(fault);
-        },
-      )
+      .then((written) => {
+        const first = written.ok ? written.value[0] : undefined;
+        if (!written.ok) showFault(written.error);
+        if (first !== undefined) goTo({ sheet: first.name, row: 0, column: 0 });
+      }, onThrown)
       .finally(() => setBusy(false));
   };
   return { isBusy, add };
