@@ -11,7 +11,7 @@ import { alternateFindings } from "../pricing/alternates/alternateFindings";
 import type { TypedAlternate, TypedChange } from "../pricing/alternates/alternateRows";
 import { namedOpenings, type NamedOpenings } from "./namedOpenings";
 import type { JobEstimate } from "./jobEstimate";
-import { recountJob, type CountBasis, type JobRow } from "./recountJob";
+import { recountJob, scheduleRowKey, type CountBasis, type JobRow } from "./recountJob";
 
 /** The columns that a change can name, by every name they go by. */
 export type ChangeColumns = ReadonlyMap<string, ChangeColumn>;
@@ -123,12 +123,10 @@ function openingsUnknown(
   });
 }
 
-const rowKey = ({ place }: Pick<OpeningRow, "place">): string => `${place.sheet}\n${place.row}`;
-
 /** The first row that gave a count before and gives none now. */
 function newlyUncounted(base: JobEstimate, now: JobEstimate) {
-  const before = new Set(base.uncounted.map(rowKey));
-  return now.uncounted.find((row) => !before.has(rowKey(row))) ?? null;
+  const before = new Set(base.uncounted.map(scheduleRowKey));
+  return now.uncounted.find((row) => !before.has(scheduleRowKey(row))) ?? null;
 }
 
 function outcomeDoubts(
@@ -138,8 +136,8 @@ function outcomeDoubts(
 ): readonly Finding[] {
   const about = { place, job: base.job };
   const values = { name, job: base.job };
-  const still = new Set(now.uncounted.map(rowKey));
-  const more = base.uncounted.filter((row) => !still.has(rowKey(row)));
+  const still = new Set(now.uncounted.map(scheduleRowKey));
+  const more = base.uncounted.filter((row) => !still.has(scheduleRowKey(row)));
   if (more.length > 0) {
     const found = more.map(({ mark }) => mark).join(", ");
     return [makeFinding(alternateFindings, "alternate-counts-more", { ...about, found, values })];

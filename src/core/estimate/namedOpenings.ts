@@ -3,7 +3,7 @@ import { cellText, isBlank, type TypedCell } from "../base/cell";
 import { typeKey } from "../kitbook/kitBook";
 import type { OpeningRow } from "../openings/openingRow";
 import type { JobEstimate } from "./jobEstimate";
-import type { JobRow } from "./recountJob";
+import { scheduleRowKey, type JobRow } from "./recountJob";
 
 export type NamedOpenings = {
   readonly isIn: (row: OpeningRow) => boolean;
@@ -21,11 +21,13 @@ export function namedOpenings(
   { takeOff }: Pick<JobEstimate, "takeOff">,
   rows: readonly JobRow[],
 ): NamedOpenings {
-  const typeOf = new Map(takeOff.openings.map(({ place, type }) => [rowKey(place), type]));
+  const typeOf = new Map(
+    takeOff.openings.map((opening) => [scheduleRowKey(opening), opening.type]),
+  );
   const markOf = ({ cells }: OpeningRow): string => textOf(cells.mark);
-  const typesOf = ({ cells, place }: OpeningRow): readonly string[] => [
-    typeOf.get(rowKey(place)) ?? textOf(cells.type),
-    textOf(cells.type),
+  const typesOf = (row: OpeningRow): readonly string[] => [
+    typeOf.get(scheduleRowKey(row)) ?? textOf(row.cells.type),
+    textOf(row.cells.type),
   ];
   const marks = rows.map(({ row }) => markOf(row));
   const types = rows.flatMap(({ row }) => typesOf(row));
@@ -60,8 +62,6 @@ export function namedOpenings(
 
 /** Marks are told apart as a job's are: in any case. */
 const markKey = (mark: string): string => mark.trim().toLowerCase();
-
-const rowKey = ({ sheet, row }: OpeningRow["place"]): string => `${sheet}\n${row}`;
 
 const textOf = (cell: TypedCell | undefined): string =>
   cell === undefined ? "" : cellText(cell.value).trim();

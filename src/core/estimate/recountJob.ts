@@ -14,6 +14,10 @@ import { withoutOverloaded } from "./overloadStop";
 /** A row with the schedule that it is of, whose headings and units it is read by. */
 export type JobRow = { readonly schedule: Schedule; readonly row: OpeningRow };
 
+/** Tells a row of the schedules from every other. */
+export const scheduleRowKey = ({ place }: Pick<OpeningRow, "place">): string =>
+  `${place.sheet}\n${place.row}`;
+
 /** What every count of a workbook goes by. */
 export type CountBasis = Pick<EstimateInput, "unit" | "showLength" | "stopOverloaded"> &
   Pick<Estimate, "kitBook" | "items"> & {
