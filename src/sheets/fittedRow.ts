@@ -1,7 +1,7 @@
 /** Rows as high as their words need, and with all their cells on one line of sight. */
+import { columnPoints } from "../workbook/columnSize";
 import { isSetIn, shownValue, type DrawnCell, type DrawnRow, type Look } from "../workbook/drawing";
 import { wordsRow } from "./cells";
-import { columnPoints } from "./crew/printedPages";
 import { brokenLines, wrappedHeight } from "./wrapped";
 
 const size = 10;

@@ -8,6 +8,7 @@ import {
   type IRange,
   type IWorksheetData,
 } from "@univerjs/core";
+import { columnPixels } from "../../workbook/columnSize";
 import type { CellSnapshot, Merge, SheetSnapshot } from "../../workbook/snapshot";
 import { gridValue } from "./cells";
 import { customWithRecord, type SheetRecord } from "./records";
@@ -20,7 +21,7 @@ const rowsToSpare = 200;
 const fewestColumns = 26;
 
 /** A width in characters of the usual font, as pixels, and back. */
-export const pixelsWide = (characters: number): number => Math.round(characters * 7 + 5);
+export const pixelsWide = (characters: number): number => Math.round(columnPixels(characters));
 export const charactersWide = (pixels: number): number => Math.round((pixels - 5) / 0.7) / 10;
 
 /** A height in points, as pixels, and back. */

@@ -1,6 +1,6 @@
 /** Where cells are on a sheet, in points: Excel says it since 1.10; before that it is reckoned. */
+import { columnPoints } from "../../workbook/columnSize";
 import type { SheetSnapshot } from "../../workbook/snapshot";
-import { columnPoints } from "./dress";
 import { hasExcelApi } from "./inExcel";
 
 /** The upper left corner of a cell, in points from that of the sheet. */

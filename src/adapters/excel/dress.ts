@@ -1,5 +1,6 @@
 /** What a sheet has besides its cells: widths, heights, frozen rows, print set-up. */
 import { columnName } from "../../core/base/cell";
+import { columnPoints } from "../../workbook/columnSize";
 import type { Drawing, PrintSetup } from "../../workbook/drawing";
 import { printCodes } from "../../workbook/printText";
 import { addressLists, runsByKey } from "./runs";
@@ -34,9 +35,6 @@ export function dressOf(drawing: Drawing): Dress {
 /** About how many settings `putLayout` and `putPrint` send, for making room. */
 export const settingsIn = ({ widths, heights, print }: Dress): number =>
   widths.length + heights.length + print.breaksBefore.length + 25;
-
-/** A column of `characters` in points: a digit of the standard font has 7 pixels, and 5 are padding. */
-export const columnPoints = (characters: number): number => (characters * 7 + 5) * 0.75;
 
 /** Widths, heights and frozen panes. */
 export function putLayout(sheet: Excel.Worksheet, dress: Dress): void {

@@ -4,6 +4,7 @@
  * something else of is not ours to understand.
  */
 import { sheetReference } from "../../core/base/cell";
+import { columnPoints } from "../../workbook/columnSize";
 import type { DrawnChart, NumberFormat } from "../../workbook/drawing";
 import { numberFormatCodes } from "../../workbook/looks";
 import { readRange } from "./cellRange";
@@ -135,7 +136,7 @@ function sizeOf(
   }
   const across = (column: number): number => {
     const characters = columnWidths[column] ?? null;
-    return characters === null ? usualWidth : (characters * 7 + 5) * 0.75;
+    return characters === null ? usualWidth : columnPoints(characters);
   };
   const down = (row: number): number => rowHeights[row] ?? usualHeight;
   return {

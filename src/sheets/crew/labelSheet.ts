@@ -3,6 +3,7 @@ import { bagCopies, packJob, type JobBags } from "../../core/bags/bags";
 import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import type { LengthStyle } from "../../core/lengths/writeLength";
 import { sizeTexts } from "../../core/takeoff/sizeTexts";
+import { columnCharacters } from "../../workbook/columnSize";
 import type { Drawing, DrawnCell, DrawnRow } from "../../workbook/drawing";
 import { blank, text } from "../cells";
 import { notCompleteWords } from "../jobWords";
@@ -17,7 +18,6 @@ import {
   type LabelRows,
   type LabelText,
 } from "./labelText";
-import { columnCharacters } from "./printedPages";
 import { brokenLines } from "../wrapped";
 
 export type LabelWish = {

@@ -1,11 +1,11 @@
 /** The rows of a loading list. */
 import type { JobEstimate } from "../../core/estimate/jobEstimate";
+import { columnPoints } from "../../workbook/columnSize";
 import type { DrawnRow } from "../../workbook/drawing";
 import { bandRow, formula, number, row, text, wordsRow } from "../cells";
 import type { Load } from "../owner/loads";
 import { loadingColumns, piecesColumn, weightColumn } from "./loadingColumns";
 import { checkBox } from "./packingColumns";
-import { columnPoints } from "./printedPages";
 import { sumOf } from "../reference";
 import { wrappedHeight } from "../wrapped";
 

@@ -1,7 +1,7 @@
 /** The columns of a packing list, and the box that is ticked on paper. */
+import { columnPoints } from "../../workbook/columnSize";
 import type { DrawnCell, DrawnRow } from "../../workbook/drawing";
 import { number, row, text } from "../cells";
-import { columnPoints } from "./printedPages";
 import { wrappedHeight } from "../wrapped";
 
 /** Together as wide as either paper, so that what is read on site is not printed smaller. */

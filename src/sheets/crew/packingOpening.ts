@@ -5,12 +5,13 @@ import { openingNotes, openingWords } from "../../core/bags/openingNotes";
 import type { Picture } from "../../core/base/picture";
 import type { Inches } from "../../core/base/units";
 import type { SizeText } from "../../core/takeoff/sizeTexts";
+import { columnPoints } from "../../workbook/columnSize";
 import type { DrawnRow, Look } from "../../workbook/drawing";
 import { caution } from "../caution";
 import { bandRow, text, wordsRow } from "../cells";
 import type { OpeningPicture } from "./elevationOnSheet";
 import { checkBox, packingColumns, packingWidths, partRow } from "./packingColumns";
-import { columnPoints, type Together } from "./printedPages";
+import type { Together } from "./printedPages";
 import { wrappedHeight } from "../wrapped";
 
 /** What the list needs to know besides the opening. */

@@ -1,4 +1,5 @@
 /** How much of a sheet goes on a printed page, so that a page ends between two things and not in one. */
+import { columnPoints } from "../../workbook/columnSize";
 import type { Paper } from "../../workbook/drawing";
 
 /** Width and height in inches, upright (ISO 216 for A4). */
@@ -8,12 +9,6 @@ export const paperSizes: Readonly<
   letter: { width: 8.5, height: 11 },
   a4: { width: 210 / 25.4, height: 297 / 25.4 },
 };
-
-/** A column of so many characters in points: a digit of the usual font has 7 pixels, and 5 are padding. */
-export const columnPoints = (characters: number): number => (characters * 7 + 5) * 0.75;
-
-/** The characters that make a column of so many points. */
-export const columnCharacters = (points: number): number => Math.max(0, (points / 0.75 - 5) / 7);
 
 /** Points of the margins that sheets have where they say nothing else. */
 const plainMargins = { across: 72, down: 108 } as const;

@@ -11,7 +11,8 @@ import {
   type LabelGrid,
 } from "../../../src/sheets/crew/labelGrid";
 import { labelSheet } from "../../../src/sheets/crew/labelSheet";
-import { columnPoints, paperSizes } from "../../../src/sheets/crew/printedPages";
+import { paperSizes } from "../../../src/sheets/crew/printedPages";
+import { columnPoints } from "../../../src/workbook/columnSize";
 import { brokenLines } from "../../../src/sheets/wrapped";
 import { papers, shownValue, type Drawing } from "../../../src/workbook/drawing";
 import { estimateRows, scheduleRow } from "../../core/takeoff/notation";
