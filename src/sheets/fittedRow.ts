@@ -1,6 +1,7 @@
 /** Rows as high as their words need, and with all their cells on one line of sight. */
 import { columnPoints } from "../workbook/columnSize";
 import { isSetIn, shownValue, type DrawnCell, type DrawnRow, type Look } from "../workbook/drawing";
+import { lookStyles } from "../workbook/looks";
 import { wordsRow } from "./cells";
 import { brokenLines, wrappedHeight } from "./wrapped";
 
@@ -20,7 +21,7 @@ export function fittedRow(drawn: DrawnRow, widths: readonly number[]): DrawnRow 
   });
   const points = (column: number): number =>
     columnPoints(widths[column] ?? 0) - padding - (isSetIn(drawn.cells, column) ? indent : 0);
-  const isBold = (column: number): boolean => drawn.cells[column]?.look === "heading";
+  const isBold = (column: number): boolean => lookStyles[drawn.cells[column]?.look ?? "body"].bold;
   const lines = texts.map((words, column) =>
     words === "" ? 1 : brokenLines(words, points(column), size, isBold(column)).length,
   );
@@ -41,4 +42,14 @@ export function joinedRow(words: string, look: Look, widths: readonly number[]):
   const points = widths.reduce((sum, width) => sum + columnPoints(width), 0) - padding;
   const height = wrappedHeight(words, points, size);
   return wordsRow(words, look, widths.length, { wrap: true, height: height + 2 });
+}
+
+const titleSize = 16;
+
+/** A title over all the columns, on as many lines as a long name needs. */
+export function titleRow(words: string, widths: readonly number[]): DrawnRow {
+  const points = widths.reduce((sum, width) => sum + columnPoints(width), 0) - padding;
+  const height = Math.max(26, wrappedHeight(words, points, titleSize, true));
+  const more = height > 26 ? { wrap: true } : {};
+  return wordsRow(words, "title", widths.length, { ...more, height });
 }

@@ -17,6 +17,7 @@ export function brokenLines(
   const lines: string[] = [];
   let line = "";
   const fits = (text: string): boolean => cellWidth(text, size, bold) <= width;
+  if (!/\s\s|[^\S ]/.test(words) && fits(words)) return [words.trim()];
   for (const word of words.split(/\s+/).filter((each) => each !== "")) {
     const longer = line === "" ? word : `${line} ${word}`;
     if (fits(longer)) {

@@ -8,6 +8,8 @@ export const loadingColumns = [
   { words: "Weight (lb)", width: 12, numbers: true },
 ] as const;
 
+export const loadingWidths: readonly number[] = loadingColumns.map(({ width }) => width);
+
 /** Where the numbers that add up stand. */
 export const piecesColumn = 4;
 export const weightColumn = 5;

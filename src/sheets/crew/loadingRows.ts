@@ -2,9 +2,10 @@
 import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import { columnPoints } from "../../workbook/columnSize";
 import type { DrawnRow } from "../../workbook/drawing";
-import { bandRow, formula, number, row, text, wordsRow } from "../cells";
+import { bandRow, formula, number, row, text } from "../cells";
+import { fittedRow, joinedRow } from "../fittedRow";
 import type { Load } from "../owner/loads";
-import { loadingColumns, piecesColumn, weightColumn } from "./loadingColumns";
+import { loadingColumns, loadingWidths, piecesColumn, weightColumn } from "./loadingColumns";
 import { checkBox } from "./packingColumns";
 import { sumOf } from "../reference";
 import { wrappedHeight } from "../wrapped";
@@ -40,11 +41,14 @@ export function totalRows(
   const ordered = material.lines.reduce((sum, line) => sum + line.toOrder, 0);
   const { unweighed } = material;
   return [
-    bandRow("total", width, {
-      1: text(`${job}: all that is loaded`),
-      [piecesColumn]: formula(sumOf(piecesColumn, counted), pieces, "count"),
-      [weightColumn]: formula(sumOf(weightColumn, counted), weight, "weight"),
-    }),
+    fittedRow(
+      bandRow("total", width, {
+        1: text(`${job}: all that is loaded`),
+        [piecesColumn]: formula(sumOf(piecesColumn, counted), pieces, "count"),
+        [weightColumn]: formula(sumOf(weightColumn, counted), weight, "weight"),
+      }),
+      loadingWidths,
+    ),
     bandRow("muted", width, {
       1: text("To order by the hardware list, spares included"),
       [piecesColumn]: number(ordered, "count"),
@@ -53,10 +57,11 @@ export function totalRows(
     ...(unweighed.length === 0
       ? []
       : [
-          wordsRow(`Not weighed, and not in the total: ${unweighed.join(", ")}`, "warn", width, {
-            wrap: true,
-            height: 28,
-          }),
+          joinedRow(
+            `Not weighed, and not in the total: ${unweighed.join(", ")}`,
+            "warn",
+            loadingWidths,
+          ),
         ]),
   ];
 }

@@ -10,8 +10,9 @@ import type { Items } from "../../core/pricing/item";
 import type { Drawing, DrawnRow } from "../../workbook/drawing";
 import { blankRow, headingRow, wordsRow } from "../cells";
 import { caution } from "../caution";
+import { joinedRow, titleRow } from "../fittedRow";
 import { notCompleteWords } from "../jobWords";
-import { loadingColumns } from "./loadingColumns";
+import { loadingColumns, loadingWidths } from "./loadingColumns";
 import { bagLoads, bigPartLoads, jobLoads, loadWeights, type Load } from "../owner/loads";
 import { loadRows, totalRows } from "./loadingRows";
 import { printSetup } from "../printSetup";
@@ -31,9 +32,7 @@ export function loadingSheet({ jobs, items, lengths }: LoadingWish): Drawing {
   const subject = jobs.length === 1 && first !== undefined ? first.job : "";
   const width = loadingColumns.length;
   const rows: DrawnRow[] = [
-    wordsRow(subject === "" ? "Loading list" : `Loading list: ${subject}`, "title", width, {
-      height: 26,
-    }),
+    titleRow(subject === "" ? "Loading list" : `Loading list: ${subject}`, loadingWidths),
     wordsRow(
       "Tick what is on the truck. The pieces are those that the hardware list orders.",
       "subtitle",
@@ -50,7 +49,7 @@ export function loadingSheet({ jobs, items, lengths }: LoadingWish): Drawing {
   return {
     name: subject === "" ? "Loading" : `Loading ${subject}`,
     mark: { kind: "loading", subject },
-    columnWidths: loadingColumns.map(({ width: characters }) => characters),
+    columnWidths: loadingWidths,
     rows,
     frozenRows: heading + 1,
     frozenColumns: 0,
@@ -83,11 +82,9 @@ function jobRows(
     ["Spares, in one bag", spares],
   ];
   const rows: DrawnRow[] = [
-    ...notCompleteWords(job).map((words) =>
-      wordsRow(words, "stop", width, { wrap: true, height: 28 }),
-    ),
-    wordsRow(`${job.job}: ${loadWords(bags)}`, "subtitle", width),
-    wordsRow(caution, "caution", width, { wrap: true, height: 28 }),
+    ...notCompleteWords(job).map((words) => joinedRow(words, "stop", loadingWidths)),
+    joinedRow(`${job.job}: ${loadWords(bags)}`, "subtitle", loadingWidths),
+    joinedRow(caution, "caution", loadingWidths),
   ];
   const countedRows: number[] = [];
   for (const [title, loads] of sections) {

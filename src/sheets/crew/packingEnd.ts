@@ -2,11 +2,9 @@
 import { correctedContents } from "../../core/bags/jobBag";
 import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import type { DrawnRow } from "../../workbook/drawing";
-import { bandRow, text, wordsRow } from "../cells";
-import { checkBox, packingColumns, partRow } from "./packingColumns";
-import { rowPoints, type PackingWords } from "./packingOpening";
-
-const width = packingColumns.length;
+import { titleRow } from "../fittedRow";
+import { packingWidths, partRow } from "./packingColumns";
+import { boxedBand, type PackingWords } from "./packingOpening";
 
 /** The rows; none where a job has neither. */
 export function packingEnd(
@@ -16,16 +14,12 @@ export function packingEnd(
   const corrected = correctedContents(material.lines.map(({ line }) => line));
   const spares = material.lines.filter((line) => line.spares > 0);
   if (corrected.length === 0 && spares.length === 0) return [];
-  const band = (said: string): DrawnRow => ({
-    ...bandRow("group", width, { 0: text(checkBox, { align: "center" }), 1: text(said) }),
-    height: rowPoints + 2,
-  });
   return [
-    wordsRow(`${job}: for the whole job`, "title", width, { height: 26 }),
+    titleRow(`${job}: for the whole job`, packingWidths),
     ...(corrected.length === 0
       ? []
       : [
-          band("Corrections typed by hand; below zero is to be taken out of the bags above"),
+          boxedBand("Corrections typed by hand; below zero is to be taken out of the bags above"),
           ...corrected.map(({ item, size, pieces, why }) =>
             partRow({ pieces, item, size: words.sizeText({ item, size }), description: why }),
           ),
@@ -33,7 +27,7 @@ export function packingEnd(
     ...(spares.length === 0
       ? []
       : [
-          band("Spares, in one bag"),
+          boxedBand("Spares, in one bag"),
           ...spares.map(({ line: { item, size }, spares: pieces }) =>
             partRow({
               pieces,

@@ -8,7 +8,8 @@ import type { SizeText } from "../../core/takeoff/sizeTexts";
 import { columnPoints } from "../../workbook/columnSize";
 import type { DrawnRow, Look } from "../../workbook/drawing";
 import { caution } from "../caution";
-import { bandRow, text, wordsRow } from "../cells";
+import { text, wordsRow } from "../cells";
+import { titleRow } from "../fittedRow";
 import type { OpeningPicture } from "./elevationOnSheet";
 import { checkBox, packingColumns, packingWidths, partRow } from "./packingColumns";
 import type { Together } from "./printedPages";
@@ -43,7 +44,7 @@ export function packingBlock(
 ): PackingBlock {
   const { take, row: at } = opening;
   const head: DrawnRow[] = [
-    wordsRow(`${copyWords(opening, copy)}: ${take.type.name}`, "title", width, { height: 26 }),
+    titleRow(`${copyWords(opening, copy)}: ${take.type.name}`, packingWidths),
     wrappedRow(
       [opening.opening.job, ...openingWords(take, at, words.show)].join(" · "),
       "subtitle",
@@ -81,13 +82,7 @@ const bagRows = (
   bag: Bag,
   words: PackingWords,
 ): readonly DrawnRow[] => [
-  {
-    ...bandRow("group", width, {
-      0: text(checkBox, { align: "center" }),
-      1: text(`${copyWords(opening, copy)} · ${bagWords(bag)}`),
-    }),
-    height: rowPoints + 2,
-  },
+  boxedBand(`${copyWords(opening, copy)} · ${bagWords(bag)}`),
   ...bag.contents.map((content) => contentRow(content, words)),
 ];
 
@@ -106,6 +101,19 @@ function contentRow(content: BagContent, words: PackingWords): DrawnRow {
     description,
     ...(correction === "" ? {} : { style: { look: "note", note: correction } }),
   });
+}
+
+/** A bag with its box to tick; its words go to the end of the row, on as many lines as they need. */
+export function boxedBand(words: string): DrawnRow {
+  const [box = 0] = packingWidths;
+  const points = widthPoints - columnPoints(box) - 8;
+  return {
+    cells: [
+      text(checkBox, { look: "group", align: "center" }),
+      text(words, { look: "group", span: width - 2, wrap: true }),
+    ],
+    height: wrappedHeight(words, points, 10, true),
+  };
 }
 
 /** Words over the whole width, as high as they need. */

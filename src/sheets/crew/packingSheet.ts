@@ -12,8 +12,9 @@ import { itemKey, type Items } from "../../core/pricing/item";
 import { pieceKey } from "../../core/takeoff/partColumn";
 import { sizeTexts } from "../../core/takeoff/sizeTexts";
 import type { Drawing, DrawnPicture, DrawnRow } from "../../workbook/drawing";
-import { headingRow, wordsRow } from "../cells";
+import { headingRow } from "../cells";
 import { openingPicture, type OpeningPicture } from "./elevationOnSheet";
+import { titleRow } from "../fittedRow";
 import { notCompleteWords } from "../jobWords";
 import { packingColumns, packingWidths } from "./packingColumns";
 import { packingEnd } from "./packingEnd";
@@ -36,11 +37,8 @@ export function* drawPacking({ jobs, items, lengths }: PackingWish): Steps<Drawi
   const [first] = jobs;
   const subject = jobs.length === 1 && first !== undefined ? first.job : "";
   const show = (length: Inches): string => writeLength(length, lengths);
-  const width = packingColumns.length;
   const rows: DrawnRow[] = [
-    wordsRow(subject === "" ? "Packing list" : `Packing list: ${subject}`, "title", width, {
-      height: 26,
-    }),
+    titleRow(subject === "" ? "Packing list" : `Packing list: ${subject}`, packingWidths),
     wrappedRow(
       "Each opening starts a page. Its bags come in its order of work; tick a part when it is in its bag, and a bag when it is on site.",
       "subtitle",

@@ -3,13 +3,14 @@ import { findingCell, findingLevels, type Finding } from "../../core/base/findin
 import type { Drawing } from "../../workbook/drawing";
 import { caution } from "../caution";
 import { headingRow, row, text, wordsRow } from "../cells";
+import { fittedRow, titleRow } from "../fittedRow";
 import { printSetup } from "../printSetup";
 
 const headings = [
-  { words: "Level", width: 10 },
+  { words: "Level", width: 16 },
   { words: "Cell", width: 20 },
-  { words: "Job", width: 20 },
-  { words: "Mark", width: 12 },
+  { words: "Job", width: 27 },
+  { words: "Mark", width: 14 },
   { words: "Found", width: 28 },
   { words: "What it means and what to do", width: 100 },
 ] as const;
@@ -19,6 +20,8 @@ const levelWords = {
   warn: "Warning",
   note: "Note",
 } as const;
+
+const widths: readonly number[] = headings.map(({ width }) => width);
 
 /** Stops, then warnings, then notes; within a level in the order given. */
 export function findingsSheet(findings: readonly Finding[]): Drawing {
@@ -31,7 +34,7 @@ export function findingsSheet(findings: readonly Finding[]): Drawing {
   );
   const [stops = 0, warnings = 0, notes = 0] = counts;
   const rows = [
-    wordsRow("Findings", "title", width, { height: 26 }),
+    titleRow("Findings", widths),
     wordsRow(
       stops > 0
         ? `NOT COMPLETE: ${stops} stops, ${warnings} warnings, ${notes} notes. What has a stop is not counted.`
@@ -41,20 +44,23 @@ export function findingsSheet(findings: readonly Finding[]): Drawing {
     ),
     headingRow(headings),
     ...sorted.map((finding) =>
-      row(
-        text(levelWords[finding.level], { look: finding.level }),
-        text(findingCell(finding)),
-        text(finding.job ?? ""),
-        text(finding.mark ?? ""),
-        text(finding.found, { wrap: true }),
-        text(finding.message, { wrap: true }),
+      fittedRow(
+        row(
+          text(levelWords[finding.level], { look: finding.level }),
+          text(findingCell(finding)),
+          text(finding.job ?? ""),
+          text(finding.mark ?? ""),
+          text(finding.found),
+          text(finding.message),
+        ),
+        widths,
       ),
     ),
   ];
   return {
     name: "Findings",
     mark: { kind: "findings", subject: "" },
-    columnWidths: [16, ...headings.slice(1).map((column) => column.width)],
+    columnWidths: widths,
     rows,
     frozenRows: 3,
     frozenColumns: 0,

@@ -3,7 +3,8 @@ import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import { addedFamily, familyOf } from "../../core/pricing/material";
 import { sizeTexts } from "../../core/takeoff/sizeTexts";
 import type { DrawnRow } from "../../workbook/drawing";
-import { blankRow, text, wordsRow } from "../cells";
+import { blankRow, text } from "../cells";
+import { joinedRow } from "../fittedRow";
 import { addedRows } from "./hardwareAdded";
 import { band, type HardwareLayout } from "./hardwareLayout";
 import { lineRow } from "./hardwareLine";
@@ -19,9 +20,10 @@ export function jobSection(
 ): readonly DrawnRow[] {
   const { material } = job;
   const rows: DrawnRow[] = [];
+  const widths = layout.columns.map(({ width }) => width);
   const here = (): number => start + rows.length;
   const say = (words: string, look: "stop" | "warn"): void => {
-    if (words !== "") rows.push(wordsRow(words, look, layout.width));
+    if (words !== "") rows.push(joinedRow(words, look, widths));
   };
 
   rows.push(band(layout, "total", { item: text(`${job.job}: ${countedWords(job)}`) }));

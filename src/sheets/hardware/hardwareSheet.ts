@@ -6,6 +6,7 @@
 import type { Drawing, DrawnRow } from "../../workbook/drawing";
 import { blankRow, headingRow, wordsRow } from "../cells";
 import { caution } from "../caution";
+import { titleRow } from "../fittedRow";
 import { hardwareLayout } from "./hardwareLayout";
 import { jobSection } from "./hardwareSection";
 import { lostRows } from "./hardwareStrays";
@@ -19,6 +20,7 @@ export function hardwareSheet(wish: HardwareWish): Drawing {
   const subject = jobs.length === 1 && first !== undefined ? first.job : "";
   const layout = hardwareLayout(wish);
   const { columns, width } = layout;
+  const widths = columns.map((column) => column.width);
 
   const headings = headingRow(
     columns.map(({ heading, numbers, note }) => ({
@@ -28,7 +30,7 @@ export function hardwareSheet(wish: HardwareWish): Drawing {
     })),
   );
   const rows: DrawnRow[] = [
-    wordsRow(subject === "" ? "Hardware" : `Hardware: ${subject}`, "title", width, { height: 26 }),
+    titleRow(subject === "" ? "Hardware" : `Hardware: ${subject}`, widths),
     wordsRow(wish.basis, "subtitle", width),
     wordsRow(caution, "caution", width),
     blankRow,
@@ -46,7 +48,7 @@ export function hardwareSheet(wish: HardwareWish): Drawing {
   return {
     name: subject === "" ? "Hardware" : `Hardware ${subject}`,
     mark: { kind: "hardware", subject },
-    columnWidths: columns.map((column) => column.width),
+    columnWidths: widths,
     rows,
     frozenRows: heading + 1,
     frozenColumns: 1,

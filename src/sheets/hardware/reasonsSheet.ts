@@ -7,23 +7,28 @@ import { writeLength, type LengthStyle } from "../../core/lengths/writeLength";
 import { because, quantityOf } from "../../core/takeoff/explain";
 import { sizeTexts } from "../../core/takeoff/sizeTexts";
 import { countsIn, openingAt } from "../../core/takeoff/take";
-import type { Drawing, DrawnRow } from "../../workbook/drawing";
+import type { DrawnCell, Drawing, DrawnRow } from "../../workbook/drawing";
 import { caution } from "../caution";
 import { blank, headingRow, number, row, text, wordsRow } from "../cells";
+import { fittedRow, titleRow } from "../fittedRow";
 import { printSetup } from "../printSetup";
 
 /** A sheet with more rows than this is no help to a person, and slow in every spreadsheet. */
 const mostRows = 50_000;
 
 const headings = [
-  { words: "Job", width: 20 },
+  { words: "Job", width: 27 },
   { words: "Item", width: 19 },
   { words: "Size", width: 19 },
-  { words: "Mark", width: 10 },
+  { words: "Mark", width: 12 },
   { words: "Quantity (pcs)", width: 10, numbers: true },
   { words: "Bag", width: 18 },
-  { words: "Because", width: 110 },
+  { words: "Because", width: 101 },
 ] as const;
+
+const widths: readonly number[] = headings.map(({ width }) => width);
+
+const fitted = (...cells: readonly DrawnCell[]): DrawnRow => fittedRow(row(...cells), widths);
 
 /** Rows that are drawn in one step. */
 const rowsInStep = 500;
@@ -40,13 +45,13 @@ export function* drawReasons(jobs: readonly JobEstimate[], lengths: LengthStyle)
     .flatMap((job) => job.corrections.lines)
     .reduce((sum, line) => sum + reasonsOf(line), 0);
   const rows: DrawnRow[] = [
-    wordsRow("Reasons", "title", width, { height: 26 }),
+    titleRow("Reasons", widths),
     wordsRow(
       "Why each number is what it is: the kit-book row, its formula, the numbers put in.",
       "subtitle",
       width,
     ),
-    headingRow(headings),
+    fittedRow(headingRow(headings), widths),
   ];
   const heading = rows.length - 1;
   for (const { job, takeOff, material } of jobs) {
@@ -56,7 +61,7 @@ export function* drawReasons(jobs: readonly JobEstimate[], lengths: LengthStyle)
         if (rows.length - heading > mostRows) break;
         if (rows.length % rowsInStep === 0) yield rows.length / Math.min(all, mostRows);
         rows.push(
-          row(
+          fitted(
             text(job),
             text(line.item),
             text(sizeText(line), { align: "right" }),
@@ -69,7 +74,7 @@ export function* drawReasons(jobs: readonly JobEstimate[], lengths: LengthStyle)
       }
       if (line.typed === null || rows.length - heading > mostRows) continue;
       rows.push(
-        row(
+        fitted(
           text(job),
           text(line.item),
           text(sizeText(line), { align: "right" }),
@@ -88,7 +93,7 @@ export function* drawReasons(jobs: readonly JobEstimate[], lengths: LengthStyle)
   return {
     name: "Reasons",
     mark: { kind: "reasons", subject: "" },
-    columnWidths: headings.map((column) => column.width),
+    columnWidths: widths,
     rows,
     frozenRows: heading + 1,
     frozenColumns: 2,

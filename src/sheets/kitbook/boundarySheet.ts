@@ -8,6 +8,7 @@ import type { RowSource } from "../../core/kitbook/kitBook";
 import type { Drawing, DrawnCell, DrawnRow } from "../../workbook/drawing";
 import { caution } from "../caution";
 import { blank, headingRow, number, row, text, wordsRow } from "../cells";
+import { titleRow } from "../fittedRow";
 import { printSetup } from "../printSetup";
 
 export type BoundaryWish = {
@@ -46,14 +47,15 @@ export const proofWords = ({ isProven }: BoundaryTable): string =>
 export function boundarySheet({ table, field, type, others, show }: BoundaryWish): Drawing {
   const headings = headingsFor(field);
   const width = headings.length;
+  const widths = headings.map((heading) => heading.width);
   const title = `Boundaries of ${field.label}: ${type}`;
   const given = others.length === 0 ? "" : ` with ${others.join(", ")}`;
   return {
     name: `Boundaries ${field.label} ${type}`,
     mark: { kind: "boundaries", subject: `${type} ${field.label}` },
-    columnWidths: headings.map((heading) => heading.width),
+    columnWidths: widths,
     rows: [
-      wordsRow(title, "title", width, { height: 26 }),
+      titleRow(title, widths),
       wordsRow(`For an opening${given}.`, "subtitle", width),
       wordsRow(proofWords(table), table.isProven ? "subtitle" : "warn", width),
       headingRow(headings),

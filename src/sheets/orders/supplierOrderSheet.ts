@@ -7,7 +7,7 @@ import type { OrderContents, OrderedCharge } from "../../core/purchasing/books/o
 import type { Drawing, DrawnRow } from "../../workbook/drawing";
 import { bandRow, blankRow, formula, headingRow, number, row, text, wordsRow } from "../cells";
 import { dateCell, moneyCell, notComplete, supplierMark, type RecordedOrder } from "./orderWish";
-import { fittedRow } from "../fittedRow";
+import { fittedRow, titleRow } from "../fittedRow";
 import { printSetup } from "../printSetup";
 import { at, down, rounded } from "../reference";
 
@@ -39,7 +39,7 @@ export function supplierOrderSheet(
   const title = orderNumber === null ? `Order: ${supplier}` : `Order ${orderNumber}: ${supplier}`;
   const places = placesOf(contents.jobs);
   const above: DrawnRow[] = [
-    wordsRow(title, "title", width, { height: 26 }),
+    titleRow(title, widths),
     wordsRow(
       `For ${contents.jobs.map(({ job }) => job).join("; ")}. Amounts in ${currency.sign}. ${stateWords}.`,
       "subtitle",

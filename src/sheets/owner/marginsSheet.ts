@@ -5,6 +5,7 @@ import type { MarginTable } from "../../core/pricing/marginTable";
 import { shareOf } from "../../core/pricing/rates/percent";
 import type { Drawing, DrawnCell } from "../../workbook/drawing";
 import { bandRow, formula, headingRow, number, row, text, wordsRow } from "../cells";
+import { fittedRow } from "../fittedRow";
 import { printSetup } from "../printSetup";
 import { at, down } from "../reference";
 
@@ -33,6 +34,7 @@ const mostInChart = 25;
 
 export function marginsSheet({ rows, total }: MarginTable, currencySign: string): Drawing {
   const width = headings.length;
+  const widths = headings.map((column) => column.width);
   const first = 3;
   const last = first + rows.length - 1;
   const money = (amount: number): DrawnCell =>
@@ -51,14 +53,14 @@ export function marginsSheet({ rows, total }: MarginTable, currencySign: string)
   return {
     name: "Margins",
     mark: { kind: "margins", subject: "" },
-    columnWidths: headings.map((column) => column.width),
+    columnWidths: widths,
     rows: [
       wordsRow("Margins", "title", width, { height: 26 }),
       wordsRow(`Amounts in ${currencySign}. What is most at risk stands first.`, "subtitle", width),
       { ...headingRow(headings), height: 30 },
       ...rows.map((job, index) => {
         const place = first + index;
-        return row(
+        const cells = row(
           text(job.job),
           money(job.cost),
           money(job.price),
@@ -78,6 +80,7 @@ export function marginsSheet({ rows, total }: MarginTable, currencySign: string)
             look: job.isIncomplete ? "warn" : "body",
           }),
         );
+        return fittedRow(cells, widths);
       }),
       bandRow("total", width, {
         0: text("All jobs"),

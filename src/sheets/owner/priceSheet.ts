@@ -10,7 +10,7 @@ import type { LineKey, RollUpLine } from "../../core/pricing/rollup/rollUpLine";
 import type { Drawing, DrawnCell, DrawnRow, Look } from "../../workbook/drawing";
 import { blank, blankRow, formula, headingRow, number, row, text, wordsRow } from "../cells";
 import { caution } from "../caution";
-import { fittedRow } from "../fittedRow";
+import { fittedRow, joinedRow, titleRow } from "../fittedRow";
 import { printSetup } from "../printSetup";
 import { at } from "../reference";
 
@@ -23,6 +23,8 @@ const headings = [
   { words: "How", width: 64 },
 ] as const;
 
+const widths: readonly number[] = headings.map(({ width }) => width);
+
 const baseColumn = 1;
 const rateColumn = 3;
 const amountColumn = 4;
@@ -31,7 +33,7 @@ export function priceSheet(price: JobPrice, currencySign: string): Drawing {
   const { rollUp, job } = price;
   const width = headings.length;
   const above: DrawnRow[] = [
-    wordsRow(`Price: ${job}`, "title", width, { height: 26 }),
+    titleRow(`Price: ${job}`, widths),
     wordsRow(
       `Amounts in ${currencySign}. For the firm only: not for the customer.`,
       "subtitle",
@@ -41,10 +43,10 @@ export function priceSheet(price: JobPrice, currencySign: string): Drawing {
     ...(rollUp.notPriced.length === 0
       ? []
       : [
-          wordsRow(
+          joinedRow(
             `NOT COMPLETE: cost and price are only a least. Not in them: ${rollUp.notPriced.join(", ")}.`,
             "stop",
-            width,
+            widths,
           ),
         ]),
     blankRow,
@@ -73,7 +75,7 @@ export function priceSheet(price: JobPrice, currencySign: string): Drawing {
   return {
     name: `Price ${job}`,
     mark: { kind: "price", subject: job },
-    columnWidths: headings.map((column) => column.width),
+    columnWidths: widths,
     rows: [
       ...above,
       ...lines,

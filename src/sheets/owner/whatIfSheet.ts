@@ -142,7 +142,7 @@ const swingHeadings = [
 const swingRow = (job: string, swing: SwingEffect): DrawnRow => {
   const margin = (value: number | null): DrawnCell =>
     value === null ? text("") : number(value, "percent");
-  return row(
+  const cells = row(
     text(job),
     number(shareOf(swing.low), "percent"),
     margin(swing.marginAtLow),
@@ -151,6 +151,7 @@ const swingRow = (job: string, swing: SwingEffect): DrawnRow => {
     number(swing.swing, "percent"),
     text(swing.name),
   );
+  return fittedRow(cells, widths);
 };
 
 const materialOf = ({ material }: CostModel): number =>
@@ -173,7 +174,7 @@ function jobRow({ job, target }: WhatIfJob, model: CostModel | undefined, place:
     `+${cell(2)}*(1+${changeCell("Labour hours")})*(1+${changeCell("Wages")})` +
     `+${cell(3)}*(1+${changeCell("Freight")})+${cell(4)}`;
   const isPriced = model.price > 0;
-  return row(
+  const cells = row(
     text(job),
     money(materialOf(model)),
     money(model.labour),
@@ -193,6 +194,7 @@ function jobRow({ job, target }: WhatIfJob, model: CostModel | undefined, place:
     formula(`=(${cell(9)}-${cell(5)}*${cell(8)})/(1-${cell(7)}-${cell(5)})`, keeps / 100, "money"),
     formula(`=${cell(8)}-${cell(12)}`, (model.price - keeps) / 100, "money"),
   );
+  return fittedRow(cells, widths);
 }
 
 const asEstimatedFactors = ({ material }: CostModel) => ({

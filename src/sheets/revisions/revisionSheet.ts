@@ -2,6 +2,7 @@
 import type { Drawing, DrawnRow } from "../../workbook/drawing";
 import { blankRow, bandRow, text, wordsRow } from "../cells";
 import { caution } from "../caution";
+import { titleRow } from "../fittedRow";
 import { printSetup } from "../printSetup";
 import { lineRows, orderedRows, sumRows } from "./revisionHardware";
 import { openingRows } from "./revisionOpenings";
@@ -14,7 +15,7 @@ export function revisionSheet(wish: RevisionWish): Drawing {
   const width = revisionWidths.length;
   const title = `Changes from ${from} to ${to}`;
   const rows: DrawnRow[] = [
-    wordsRow(title, "title", width, { height: 26 }),
+    titleRow(title, revisionWidths),
     wordsRow(
       sentence(summaryText(comparison, wish.withCosts ? wish.currency : null)),
       "subtitle",
