@@ -36,7 +36,7 @@ const esModulePackages = [
 const shared = {
   testEnvironment: "node",
   roots: ["<rootDir>/tests"],
-  setupFiles: ["<rootDir>/tests/laws.cjs"],
+  setupFiles: ["<rootDir>/tests/laws.cjs", "<rootDir>/tests/withoutStyles.cjs"],
   transform: { "^.+\\.tsx?$": swc, "/node_modules/.+\\.m?js$": swc },
   transformIgnorePatterns: [`/node_modules/(?!(.*/)?(${esModulePackages.join("|")})/)`],
 };
