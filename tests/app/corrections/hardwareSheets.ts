@@ -19,20 +19,30 @@ export type SheetRow = {
 const hardwareSheets = (desk: Desk): readonly DeskSheet[] =>
   desk.sheets().filter(({ mark }) => mark?.kind === "hardware");
 
-const valuesOf = ({ rows }: DeskSheet): readonly (readonly CellValue[])[] =>
-  rows.map((cells) => cells.map((cell) => cell?.value ?? null));
+type Seen = {
+  readonly values: readonly (readonly CellValue[])[];
+  /** Where the columns stand; a sheet whose headings are gone has none. */
+  readonly columns: ReadonlyMap<HardwareTableColumn, number>;
+};
 
-/** Where the columns stand on a sheet; a sheet whose headings are gone has none. */
-function columnsOf(sheet: DeskSheet): ReadonlyMap<HardwareTableColumn, number> {
-  const block = { sheet: sheet.name, row: 0, column: 0, rows: valuesOf(sheet) };
-  return hardwareHeadings(block)?.columns ?? new Map();
+/** A sheet is looked at often between two changes of it. */
+const seen = new WeakMap<DeskSheet, Seen>();
+
+function lookAt(sheet: DeskSheet): Seen {
+  const last = seen.get(sheet);
+  if (last !== undefined) return last;
+  const values = sheet.rows.map((cells) => cells.map((cell) => cell?.value ?? null));
+  const block = { sheet: sheet.name, row: 0, column: 0, rows: values };
+  const now = { values, columns: hardwareHeadings(block)?.columns ?? new Map() };
+  seen.set(sheet, now);
+  return now;
 }
 
 /** Every row with a name on every hardware sheet of ours. */
 export function sheetRows(desk: Desk): readonly SheetRow[] {
   return hardwareSheets(desk).flatMap((sheet) => {
-    const columns = columnsOf(sheet);
-    return valuesOf(sheet).flatMap((values, row): readonly SheetRow[] => {
+    const { columns, values: rows } = lookAt(sheet);
+    return rows.flatMap((values, row): readonly SheetRow[] => {
       const cell = (column: HardwareTableColumn): CellValue =>
         values[columns.get(column) ?? -1] ?? null;
       const text = cell("line");
@@ -58,7 +68,7 @@ export const rowCount = (desk: Desk, sheet: string): number =>
 export const reasonsOn = (desk: Desk, sheet: string): readonly string[] =>
   hardwareSheets(desk)
     .filter(({ name }) => name === sheet)
-    .flatMap(valuesOf)
+    .flatMap((sheet) => lookAt(sheet).values)
     .flat()
     .filter(isToken);
 
@@ -70,7 +80,7 @@ export function typeInRow(
 ): void {
   const found = desk.sheets().find(({ name }) => name === sheet);
   if (found === undefined) throw new RangeError(`No such sheet: ${sheet}`);
-  const columns = columnsOf(found);
+  const { columns } = lookAt(found);
   for (const [key, value] of Object.entries(cells)) {
     const column = columns.get(key as HardwareTableColumn);
     if (column !== undefined) desk.type({ sheet, row, column }, value);
@@ -81,6 +91,6 @@ export function typeInRow(
 export const hardwareSubjects = (desk: Desk): ReadonlyMap<string, string> =>
   new Map(
     hardwareSheets(desk)
-      .filter((sheet) => columnsOf(sheet).size > 0)
+      .filter((sheet) => lookAt(sheet).columns.size > 0)
       .map(({ name, mark }) => [name, mark?.subject ?? ""]),
   );

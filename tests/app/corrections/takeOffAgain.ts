@@ -6,13 +6,14 @@ import { rowKey } from "../../../src/core/corrections/rowName";
 import type { WrittenSheet } from "../../../src/workbook/workbook";
 import { clearSomewhere, typeSomewhere } from "./edits";
 import { sheetRows, tokenIn } from "./hardwareSheets";
-import { pick, type Chance, type World } from "./world";
+import { kitBook, pick, type Chance, type World } from "./world";
 
 /** What was found wrong; nothing where all is well, or the host refused. */
 export async function takeOffAgain(world: World, chance: Chance): Promise<readonly string[]> {
   const { desk, settings, items } = world;
   desk.failAt(chance(8) === 0 ? 1 + chance(14) : null);
-  const takeOff = await takeOffWorkbook(desk.workbook, settings, { items }).catch(() => null);
+  const read = takeOffWorkbook(desk.workbook, settings, { items, kitBook });
+  const takeOff = await read.catch(() => null);
   if (takeOff?.ok !== true) {
     desk.failAt(null);
     world.log.push("reading refused");

@@ -7,8 +7,12 @@
  */
 import { defaultSettings, type Settings } from "../../../src/app/settings";
 import { rowKey } from "../../../src/core/corrections/rowName";
+import { hingedDoor } from "../../../src/core/kitbook/starter/hingedDoor";
 import { starterItems } from "../../../src/core/kitbook/starter/items";
+import { typedRows } from "../../../src/core/kitbook/starter/starterRows";
+import { trackPlates } from "../../../src/core/kitbook/starter/trackPlates";
 import type { ItemRow } from "../../../src/core/pricing/item";
+import type { KitBookReading } from "../../../src/tables/kitBookTable";
 import type { TypedSheets } from "../typedWorkbook";
 import type { Desk } from "./desk";
 import { hardwareSubjects, sheetRows, tokenIn, type SheetRow } from "./hardwareSheets";
@@ -62,6 +66,13 @@ const opening = (job: string, mark: string, width: string): readonly (string | n
 
 /** Widths that an opening of the schedule may be given. */
 export const widths = ["2'", "3'", `3'-6"`, "4'"];
+
+/** The starter's part that the schedule needs: it is compiled anew for each take-off. */
+export const kitBook: KitBookReading = {
+  rows: typedRows([hingedDoor], trackPlates),
+  edition: 1,
+  findings: [],
+};
 
 /** The schedule that is taken off. */
 export const schedule: TypedSheets = {
