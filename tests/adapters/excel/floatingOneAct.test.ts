@@ -6,8 +6,9 @@ import { describe, expect, test } from "@jest/globals";
 import { openExcelWorkbook } from "../../../src/adapters/excel/excelWorkbook";
 import type { Drawing } from "../../../src/workbook/drawing";
 import { dump } from "../../fakehost/dump";
+import type { FakeBook } from "../../fakehost/book";
 import type { FakeHost, Faults } from "../../fakehost/fakeHost";
-import { excelOver, excelRig, type ExcelRig } from "./excelRig";
+import { excelOver, excelRig, excelRigOver, type ExcelRig } from "./excelRig";
 import { margins, packing, painter, picture, sheetNamed } from "./floatingDrawings";
 
 const first = [packing("First"), margins({ North: 0.25 })];
@@ -21,18 +22,29 @@ const next: readonly Drawing[] = [
 ];
 
 /** Both written once. A person put a photo and a chart on ours, and typed into the margins. */
-async function ready(version: string, writes = first): Promise<ExcelRig> {
+async function written(version: string): Promise<FakeBook> {
   const rig = await excelRig({ sheets: [{ name: "Schedule" }] }, version, {
     writer: "0000000a",
     paint: painter().paint,
   });
-  const outcome = await rig.workbook.write(writes);
+  const outcome = await rig.workbook.write(first);
   if (!outcome.ok) throw new Error(outcome.error.message);
   sheetNamed(rig, "Packing").shapes.push({ id: "{X}", name: "Photo", image: "abcd", looks: {} });
   sheetNamed(rig, "Margins").charts.push({ id: "{Y}", name: "Mine", looks: {}, series: [] });
   await rig.type("Margins", "D2", "ask the owner");
-  rig.host.failWith({});
-  return rig;
+  return rig.book;
+}
+
+const books = new Map<string, Promise<FakeBook>>();
+
+/** A workbook in which they are written, open and untouched since. */
+async function ready(version: string): Promise<ExcelRig> {
+  const book = books.get(version) ?? written(version);
+  books.set(version, book);
+  return excelRigOver(structuredClone(await book), version, {
+    writer: "0000000a",
+    paint: painter().paint,
+  });
 }
 
 const seenIn = (rig: ExcelRig): string => JSON.stringify(dump(rig.book));
