@@ -5,8 +5,16 @@ import type { Page } from "playwright-core";
 
 /** What is wrong with what the pane shows: for a screen reader, in contrast, in size. axe must be in the page. */
 export async function faultsOf(page: Page): Promise<readonly string[]> {
-  await page.waitForTimeout(400);
   return page.evaluate(async () => {
+    // What is still fading in has not its contrast yet; what turns for ever is not waited for.
+    const soon = new Promise((resolve) => setTimeout(resolve, 400));
+    const frames = (count: number): Promise<void> =>
+      new Promise((resolve) => {
+        requestAnimationFrame(() => resolve(count > 1 ? frames(count - 1) : undefined));
+      });
+    await frames(2);
+    const moving = document.getAnimations().map(({ finished }) => finished.catch(() => undefined));
+    await Promise.race([soon, Promise.all(moving)]);
     const pane = document.querySelector(".page-pane");
     if (pane === null) return ["There is no pane."];
     const { axe: checker } = globalThis as unknown as { axe: typeof axe };
