@@ -21,12 +21,12 @@ export function countedWords({ rows, uncounted, takeOff, corrections }: JobEstim
 }
 
 export const uncountedWords = (job: JobEstimate): string =>
-  `NOT COMPLETE. Not counted here: ${marksText(job.uncounted)}. The Findings sheet says why.`;
+  `NOT COMPLETE. Not counted here: ${marksText(job.uncounted)}. The findings say why.`;
 
 export function partlyWords({ type, badRows, openings }: PartlyCounted): string {
   const rows = badRows === 1 ? "A row" : `${badRows} rows`;
   const work = badRows === 1 ? "does" : "do";
-  return `NOT COMPLETE. ${rows} of the kit book for ${type} ${work} not work, so parts of these may be missing: ${marksText(openings)}. The Findings sheet says why.`;
+  return `NOT COMPLETE. ${rows} of the kit book for ${type} ${work} not work, so parts of these may be missing: ${marksText(openings)}. The findings say why.`;
 }
 
 /** Rows added by hand that could not be counted; the empty text where all were. */
@@ -34,7 +34,7 @@ export function uncountedAddedWords({ corrections }: JobEstimate): string {
   const bad = corrections.added.filter(({ line }) => line === null);
   if (bad.length === 0) return "";
   const rows = bad.length === 1 ? "A row" : `${bad.length} rows`;
-  return `NOT COMPLETE. ${rows} added by hand could not be counted. The Findings sheet says why.`;
+  return `NOT COMPLETE. ${rows} added by hand could not be counted. The findings say why.`;
 }
 
 /** Why what a list shows of a job is not all that the job needs; nothing where it is. */

@@ -63,11 +63,12 @@ describe("npm run packing", () => {
     expect(sheets[1]?.print?.margins?.top).toBeCloseTo(12 / 25.4 + 4 / 72, 9);
   });
 
-  test("an opening that is not counted gives status 1, and its mark", () => {
+  test("an opening that is not counted gives status 1, its mark, and why", () => {
     const out = join(folder, "bad.xlsx");
     const { status, stdout } = packing(schedule("bad.csv", good, bad), "--out", out);
     expect(status).toBe(1);
     expect(stdout).toContain("NOT COMPLETE. Not counted here: B-1.");
+    expect(stdout).toMatch(/^STOP bad!F3 B-1: /m);
   });
 
   test.each<readonly [string, readonly string[], RegExp]>([

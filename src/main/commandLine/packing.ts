@@ -4,6 +4,7 @@
  * Exit status: 0 all packed, 1 some openings not counted, 2 unusable input (the message on stderr).
  */
 import { counted } from "../../core/base/counted";
+import type { Finding } from "../../core/base/finding";
 import { err, ok, type Result } from "../../core/base/result";
 import { packJob } from "../../core/bags/bags";
 import type { JobEstimate } from "../../core/estimate/jobEstimate";
@@ -16,6 +17,7 @@ import { notCompleteWords } from "../../sheets/jobWords";
 import { answer, type Answer } from "./answer";
 import { readWorkbookFile, writeFileWhole } from "./files";
 import { otherInputs, targetOf } from "./namedFiles";
+import { findingsText } from "./takeOffText";
 import { readPackingArguments, type PackingArguments } from "./packingArguments";
 
 async function run(words: readonly string[]): Promise<Result<Answer, string>> {
@@ -51,6 +53,7 @@ async function run(words: readonly string[]): Promise<Result<Answer, string>> {
   const text = [
     ...chosen.value.flatMap(jobText),
     "",
+    ...stopsText(takeOff.findings),
     `${wanted.out} has ${written.value.map(({ name }) => name).join(", ")}.`,
     caution,
   ].join("\n");
@@ -80,6 +83,12 @@ function chooseJobs(
   return strange === undefined
     ? ok(jobs.filter((job) => wanted.some((name) => jobKey(name) === jobKey(job.job))))
     : err(`No job is called ${strange}. There are: ${jobs.map(({ job }) => job).join("; ")}.`);
+}
+
+/** Why openings are not packed, and an empty line; nothing where all are. */
+function stopsText(findings: readonly Finding[]): readonly string[] {
+  const stops = findingsText(findings.filter(({ level }) => level === "stop"));
+  return stops.length === 0 ? [] : [...stops, ""];
 }
 
 /** What is packed of a job, and what is not. */

@@ -45,7 +45,7 @@ describe("an opening whose type has a bad row in the kit book", () => {
       cells.flatMap((cell) => (cell?.kind === "text" ? [cell.text] : [])),
     );
     expect(words).toContain(
-      "NOT COMPLETE. A row of the kit book for Sliding door does not work, so parts of these may be missing: A-1. The Findings sheet says why.",
+      "NOT COMPLETE. A row of the kit book for Sliding door does not work, so parts of these may be missing: A-1. The findings say why.",
     );
   });
 });

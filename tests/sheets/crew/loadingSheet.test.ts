@@ -108,7 +108,7 @@ describe("a loading list", () => {
       material: { ...firstJob(estimate).material, unweighed: ["TROLLEY"] },
     };
     const texts = textsOf(loading({ items }, [job]));
-    expect(texts).toContain("NOT COMPLETE. Not counted here: A-3. The Findings sheet says why.");
+    expect(texts).toContain("NOT COMPLETE. Not counted here: A-3. The findings say why.");
     expect(texts).toContain("Not weighed, and not in the total: TROLLEY");
     expect(texts).toContain("not weighed");
     expect(texts.some((text) => text.startsWith("A hanging door can fall"))).toBe(true);

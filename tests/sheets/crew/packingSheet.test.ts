@@ -60,7 +60,7 @@ describe("a packing list", () => {
       2,
     );
     expect(texts.some((text) => text.startsWith("A hanging door can fall"))).toBe(true);
-    expect(texts).toContain("NOT COMPLETE. Not counted here: A-3. The Findings sheet says why.");
+    expect(texts).toContain("NOT COMPLETE. Not counted here: A-3. The findings say why.");
   });
 
   test("lists bags in the order of work, each with its number and a box", () => {
