@@ -44,7 +44,8 @@ export function alternatesForJob(
  * Prices the alternates of one job.
  *
  * Where the base price was typed, what an alternate costs is priced at the target margin and put on
- * top of it, since a typed price would stay as it is.
+ * top of it, since a typed price would stay as it is. What is put on top is made a round one, and not
+ * the sum, so that an alternate that adds nothing leaves the typed price alone.
  */
 export const alternatesOf = (
   base: AlternateBase,
@@ -67,8 +68,8 @@ function pricedAnew(input: RollUpInput, { rollUp: rolled, target }: AlternateBas
   if (input.price.method !== "typed") return input;
   const adds = cents(rollUp(input).cost - rolled.cost);
   const bond = input.bond?.on === "price" ? input.bond.percent : noPercent;
-  const price = cents(input.price.price + priceByMargin(adds, target, bond));
-  return { ...input, price: { method: "typed", price: roundPrice(price, input.rounding) } };
+  const added = roundPrice(priceByMargin(adds, target, bond), input.rounding);
+  return { ...input, price: { method: "typed", price: cents(input.price.price + added) } };
 }
 
 function additionOf(additions: readonly TypedAddition[], { labour }: RollUpInput): Addition {

@@ -130,6 +130,23 @@ describe("priced beside the base", () => {
     expect([extra?.addsCost, extra?.addsPrice]).toEqual([8000, 10_000]);
   });
 
+  test("one that adds nothing leaves a typed price alone, whatever prices are rounded to", () => {
+    const rounding = { step: 25, way: "nearest" } as const;
+    const typed: RollUpInput = {
+      ...bare,
+      price: { method: "typed", price: cents(2_345_678) },
+      rounding,
+    };
+    const [same, extra] = priced(
+      typed,
+      row({ name: "Same", adds: "hours", quantity: 0 }),
+      row({ name: "Extra", adds: "material", of: "New", each: 90 }),
+    );
+    expect([same?.addsCost, same?.addsPrice]).toEqual([0, 0]);
+    // 90 / (1 - 20 %) = 112.50, to the nearest 25.
+    expect([extra?.addsCost, extra?.addsPrice]).toEqual([9000, 12_500]);
+  });
+
   test("a job's own goes before everyone's of the same name; another job's is not offered", () => {
     const hours = (job: string | null, quantity: number) =>
       row({ name: "Extra", job, adds: "hours", quantity });
