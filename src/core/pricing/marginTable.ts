@@ -28,7 +28,10 @@ export type MarginRow = Profit & {
   readonly target: Percent;
   /** Margin less target, as a share of the price; `null` for a price of nothing. */
   readonly gap: number | null;
-  /** What the price is short of the one that keeps the target; zero where it keeps it. */
+  /**
+   * What the price is short of the one that keeps the target; zero where it keeps it. A single cent is
+   * what rounding to the cent took of a price at its target, and is not short.
+   */
   readonly short: Cents;
   readonly oldestPrice: number | null;
   /** Of the lines, from 0 to 1. */
@@ -46,7 +49,7 @@ export type MarginTable = {
 function marginRow({ rollUp, target, oldestPrice, lines, unpricedLines }: PricedJob): MarginRow {
   const { job, cost, price, profit, markup, margin } = rollUp;
   const costs = costByPrice(rollUp);
-  const kept = keepsTarget(costs, price, target);
+  const short = keepsTarget(costs, price, target) ? 0 : priceThatKeeps(costs, target) - price;
   return {
     job,
     cost,
@@ -56,7 +59,7 @@ function marginRow({ rollUp, target, oldestPrice, lines, unpricedLines }: Priced
     margin,
     target,
     gap: margin === null ? null : margin - shareOf(target),
-    short: kept ? cents(0) : cents(Math.max(0, priceThatKeeps(costs, target) - price)),
+    short: cents(short > 1 ? short : 0),
     oldestPrice,
     shareNotPriced: lines === 0 ? 0 : unpricedLines / lines,
     isIncomplete: unpricedLines > 0 || rollUp.notPriced.length > 0,

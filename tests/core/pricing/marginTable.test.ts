@@ -85,6 +85,20 @@ describe("the table of all jobs", () => {
     expect(row?.short).toBe(0);
   });
 
+  test("a job priced at its target is not short by what rounding to the cent took", () => {
+    // 1,000.00 / (1 - 25 %) = 1,333.333...
+    const priced = (cost: number) =>
+      jobOf("North", cost, 0, {
+        input: { price: { method: "margin", percent: target }, rounding: { step: 0, way: "up" } },
+      });
+    const job = priced(100_000);
+    const { price, cost } = job.rollUp;
+    expect([price, cost, 4 * (price - cost) < price]).toEqual([133_333, 100_000, true]);
+    const [row] = marginTable([job]).rows;
+    expect(row?.short).toBe(0);
+    expect(marginTable([jobOf("North", 100_000, price - 1)]).rows[0]?.short).toBe(2);
+  });
+
   test("has a job without lines, or without a price", () => {
     const [row] = marginTable([jobOf("North", 0, 0, { lines: 0 })]).rows;
     expect(row).toMatchObject({ margin: null, gap: null, shareNotPriced: 0, short: 0 });
