@@ -20,6 +20,9 @@ export const loadMethod =
   "along it (AISC beam formulas). Places are inches along the track from the opening's edge on the " +
   "latch side.";
 
+/** Ends the name of a place where `loadMethod` does not stand by. */
+const measuredFrom = "from the opening's edge on the latch side";
+
 /** What the supplier allows; `null` is not given. Each already holds its margin of safety. */
 export type LoadCapacities = {
   /** On one trolley. */
@@ -129,7 +132,8 @@ function overFindings(
   const share = ({ load, capacity }: LoadCheck): number => (load ?? 0) / (capacity ?? 0);
   const [first, ...more] = [...over].sort((one, other) => share(other) - share(one));
   if (first === undefined) return [];
-  const { where, unit, load, capacity } = first;
+  const { unit, load, capacity } = first;
+  const where = kind === "trolley" ? first.where : `${first.where} ${measuredFrom}`;
   const others = more.length === 1 ? "1 more place" : `${more.length} more places`;
   return [
     makeFinding(loadFindings, `${kind}-over-capacity`, {

@@ -41,7 +41,7 @@ export const loadFindings = {
   },
   "no-capacities": {
     level: "note",
-    says: "Nothing is checked of the loads of {count} hanging openings: no capacities are entered.",
+    says: "No hanging load of {job} is checked (openings that hang: {count}): no capacities are entered.",
     todo: `Enter on the rates sheet what your supplier gives. ${engineer}`,
   },
   "loads-not-checked": {

@@ -118,7 +118,7 @@ export function* jobLoadsSteps(
     );
     return { job, capacities, openings, findings };
   }
-  const values = { count: openings.length };
+  const values = { job, count: openings.length };
   return {
     job,
     capacities,

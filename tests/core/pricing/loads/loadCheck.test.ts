@@ -154,7 +154,9 @@ describe("the check against capacities", () => {
     expect(longer).toBe(Math.max(...moments));
     const { findings } = checkLoads(loads, { ...enough, track: 100 }, opening);
     const bending = findings.find(({ code }) => code === "track-over-capacity");
-    expect(bending?.message).toContain("span 80 to 192 in (and at 1 more place)");
+    expect(bending?.message).toContain(
+      "span 80 to 192 in from the opening's edge on the latch side (and at 1 more place)",
+    );
   });
 
   test("says what was not checked, in one note, and never passes it", () => {

@@ -138,6 +138,7 @@ describe("the verdict", () => {
     expect(loads.findings.map(({ code, level }) => [code, level])).toEqual([
       ["no-capacities", "note"],
     ]);
+    expect(loads.findings[0]?.message).toContain("No hanging load of North is checked");
   });
 
   test("within all that was entered", () => {
