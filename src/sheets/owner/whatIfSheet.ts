@@ -3,8 +3,8 @@
  * price that keeps its target and the discount that loses it follow as live formulas. Below, what
  * moves each job's margin most, by the owner's ranges.
  *
- * The formulas work on each job's cost as a sum of products (`costModel`), unrounded: within a cent for
- * each line of the roll-up, and where hours or wages are changed, within what a hundredth of an hour costs.
+ * The formulas work on each job's cost as a sum of products (`costModel`): as estimated to the cent, and
+ * with changes within a cent for each line of the roll-up, or what a hundredth of an hour costs.
  */
 import { costModel, modelledMargin, type CostModel } from "../../core/pricing/rates/costModel";
 import { shareOf, type Percent } from "../../core/pricing/rates/percent";
@@ -31,7 +31,12 @@ const headings = [
   { words: "Material", width: 14, numbers: true, note: "With all that comes on it." },
   { words: "Labour", width: 14, numbers: true, note: "With all that comes on it." },
   { words: "Freight", width: 14, numbers: true, note: "With all that comes on it." },
-  { words: "Other cost", width: 14, numbers: true },
+  {
+    words: "Other cost",
+    width: 14,
+    numbers: true,
+    note: "Equipment, subcontract, allowances with all that comes on them, and cents of rounding.",
+  },
   { words: "Bond", width: 9, numbers: true, note: "Of the price." },
   { words: "Price as bid", width: 14, numbers: true },
   { words: "Target margin", width: 9, numbers: true },
@@ -139,6 +144,14 @@ const swingHeadings = [
   { words: "Figure" },
 ];
 
+/** Under the names of the changes at the head of the sheet. */
+const figureWords = ({ factor }: SwingEffect): string =>
+  factor.kind === "material"
+    ? `Material: ${factor.family}`
+    : { hours: "Labour hours", rate: "Wages", freight: "Freight", discount: "Discount" }[
+        factor.kind
+      ];
+
 const swingRow = (job: string, swing: SwingEffect): DrawnRow => {
   const margin = (value: number | null): DrawnCell =>
     value === null ? text("") : number(value, "percent");
@@ -149,7 +162,7 @@ const swingRow = (job: string, swing: SwingEffect): DrawnRow => {
     number(shareOf(swing.high), "percent"),
     margin(swing.marginAtHigh),
     number(swing.swing, "percent"),
-    text(swing.name),
+    text(figureWords(swing), { span: 3 }),
   );
   return fittedRow(cells, widths);
 };
@@ -157,9 +170,11 @@ const swingRow = (job: string, swing: SwingEffect): DrawnRow => {
 const materialOf = ({ material }: CostModel): number =>
   material.reduce((sum, { coefficient }) => sum + coefficient, 0);
 
-/** As estimated, in cents. */
+/** As estimated, in cents: the roll-up's. */
 const costOf = (model: CostModel): number =>
-  model.fixed + materialOf(model) + model.labour + model.freight + model.bond * model.price;
+  Math.round(
+    model.fixed + materialOf(model) + model.labour + model.freight + model.bond * model.price,
+  );
 
 function jobRow({ job, target }: WhatIfJob, model: CostModel | undefined, place: number): DrawnRow {
   if (model === undefined) return row(text(job));
@@ -168,7 +183,8 @@ function jobRow({ job, target }: WhatIfJob, model: CostModel | undefined, place:
   const cost = costOf(model);
   const withoutBond = cost - model.bond * model.price;
   const left = 1 - shareOf(target) - model.bond;
-  const keeps = withoutBond / left;
+  // Six decimals are what a sheet keeps of a sum: a cent is not owed for what doubles leave.
+  const keeps = Math.ceil(Number((withoutBond / left).toFixed(4)));
   const direct =
     `${cell(1)}*(1+${changeCell("Material")})` +
     `+${cell(2)}*(1+${changeCell("Labour hours")})*(1+${changeCell("Wages")})` +
@@ -183,16 +199,20 @@ function jobRow({ job, target }: WhatIfJob, model: CostModel | undefined, place:
     number(model.bond, "percent"),
     money(model.price),
     number(shareOf(target), "percent"),
-    formula(`=${cell(6)}*(1-${changeCell("Discount")})`, model.price / 100, "money"),
-    formula(`=${direct}+${cell(5)}*${cell(8)}`, cost / 100, "money"),
+    formula(`=ROUND(${cell(6)}*(1-${changeCell("Discount")}),2)`, model.price / 100, "money"),
+    formula(`=ROUND(${direct}+${cell(5)}*${cell(8)},2)`, cost / 100, "money"),
     formula(`=${cell(8)}-${cell(9)}`, (model.price - cost) / 100, "money"),
     formula(
       `=IF(${cell(8)}=0,"",${cell(10)}/${cell(8)})`,
       isPriced ? modelledMargin(model, asEstimatedFactors(model)) : "",
       "percent",
     ),
-    formula(`=(${cell(9)}-${cell(5)}*${cell(8)})/(1-${cell(7)}-${cell(5)})`, keeps / 100, "money"),
-    formula(`=${cell(8)}-${cell(12)}`, (model.price - keeps) / 100, "money"),
+    formula(
+      `=ROUNDUP(ROUND((${cell(9)}-${cell(5)}*${cell(8)})/(1-${cell(7)}-${cell(5)}),6),2)`,
+      keeps / 100,
+      "money",
+    ),
+    formula(`=ROUND(${cell(8)}-${cell(12)},2)`, (model.price - keeps) / 100, "money"),
   );
   return fittedRow(cells, widths);
 }

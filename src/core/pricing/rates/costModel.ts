@@ -1,6 +1,7 @@
 /**
- * A job's cost as a sum of products, for thousands of draws a second: nothing is rounded, so it is
- * within a cent for each line of what the roll-up comes to.
+ * A job's cost as a sum of products, for thousands of draws a second. As estimated it is the roll-up's
+ * to the cent: what lines were rounded by is among the fixed costs. With other factors nothing more is
+ * rounded, so it is within a cent for each line of what the roll-up comes to.
  *
  * Every percentage on top of a group only scales that group, so the cost is
  * fixed + sum over families (coefficient x factor) + labour x hours x rate + freight x factor + bond.
@@ -8,12 +9,7 @@
 import { shareOf } from "./percent";
 import type { RollUp } from "../rollup/rollUp";
 import { costLines } from "../rollup/rollUpCosts";
-import {
-  directGroups,
-  type DirectGroup,
-  type PercentOn,
-  type RollUpInput,
-} from "../rollup/rollUpInput";
+import { type DirectGroup, type PercentOn, type RollUpInput } from "../rollup/rollUpInput";
 
 export type CostModel = {
   /** In cents, as are all coefficients. What no factor moves. */
@@ -46,30 +42,36 @@ export function costModel(input: RollUpInput, rolled: RollUp): CostModel {
   const inGroup = (group: DirectGroup): number =>
     direct.filter((line) => line.group === group).reduce((sum, line) => sum + line.amount, 0);
   const families = [...new Set(input.material.map(({ family }) => family))];
+  const material = families.map((family) => ({
+    family,
+    coefficient:
+      weights.material *
+      input.material
+        .filter((one) => one.family === family)
+        .reduce((sum, { counted, spares, leftOver }) => {
+          const paidSpares = input.sparesPaidBy === "job" ? spares : 0;
+          return sum + counted + paidSpares + (input.leftOverPaidBy === "job" ? leftOver : 0);
+        }, 0),
+  }));
+  const labour = inGroup("labour") * weights.labour;
+  const freight = inGroup("freight") * weights.freight;
+  const bond = input.bond?.on === "price" ? shareOf(input.bond.percent) : 0;
+  const moving = material.reduce((sum, { coefficient }) => sum + coefficient, labour + freight);
   return {
-    fixed: directGroups
-      .filter((group) => !["material", "labour", "freight"].includes(group))
-      .reduce((sum, group) => sum + inGroup(group) * weights[group], 0),
-    material: families.map((family) => ({
-      family,
-      coefficient:
-        weights.material *
-        input.material
-          .filter((one) => one.family === family)
-          .reduce((sum, { counted, spares, leftOver }) => {
-            const paidSpares = input.sparesPaidBy === "job" ? spares : 0;
-            return sum + counted + paidSpares + (input.leftOverPaidBy === "job" ? leftOver : 0);
-          }, 0),
-    })),
-    labour: inGroup("labour") * weights.labour,
-    freight: inGroup("freight") * weights.freight,
-    bond: input.bond?.on === "price" ? shareOf(input.bond.percent) : 0,
+    // Six decimals of a cent: less is what doubles leave.
+    fixed: Number((rolled.cost - moving - bond * rolled.price).toFixed(6)),
+    material,
+    labour,
+    freight,
+    bond,
     price: rolled.price,
   };
 }
 
-/** What one unit of each direct group adds to the cost, with all that comes on it. */
-function groupWeights(input: RollUpInput): Readonly<Record<DirectGroup, number>> {
+/** What one unit of each group that moves adds to the cost, with all that comes on it. */
+function groupWeights(
+  input: RollUpInput,
+): Readonly<Record<"material" | "freight" | "labour", number>> {
   const weight = (group: DirectGroup): number => {
     const overhead = on(input.overhead, { [group]: 1 });
     const contingency = on(input.contingency, { [group]: 1, overhead });
@@ -82,9 +84,6 @@ function groupWeights(input: RollUpInput): Readonly<Record<DirectGroup, number>>
     material: weight("material"),
     freight: weight("freight"),
     labour: weight("labour"),
-    equipment: weight("equipment"),
-    subcontract: weight("subcontract"),
-    allowance: weight("allowance"),
   };
 }
 
