@@ -38,6 +38,7 @@ export const numberFormatNames = [
   "weight",
   "hours",
   "percent",
+  "rate",
   "date",
 ] as const;
 export type NumberFormat = (typeof numberFormatNames)[number];

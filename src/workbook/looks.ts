@@ -43,5 +43,6 @@ export const numberFormatCodes: Readonly<Record<NumberFormat, string>> = {
   weight: "#,##0.0",
   hours: "#,##0.00",
   percent: "0.0%",
+  rate: "0.0###%",
   date: "yyyy-mm-dd",
 };

@@ -67,6 +67,7 @@ function minutesSuggested(
     if (isBlank(minutes.value)) return [];
     const timed = {
       row: minutesRow(index),
+      number: index + 1,
       bag: cellText(bag.value).trim(),
       item: cellText(item.value).trim(),
       minutes: cellText(minutes.value).trim(),

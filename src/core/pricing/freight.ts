@@ -8,6 +8,7 @@
  */
 import { cents, pounds, type Cents, type Pounds, type TenThousandths } from "../base/units";
 import { extend } from "../money/amounts";
+import { usDollar, type Currency } from "../money/currency";
 import { moneyText, unitCostText } from "../money/writeMoney";
 import type { NamedCost } from "./rollup/rollUpInput";
 
@@ -38,8 +39,15 @@ export type FreightCharge = {
 
 const chargeFor = (weight: number, rate: TenThousandths): Cents => extend(weight / 100, rate);
 
-/** The charge for one shipment. Nothing to ship costs nothing. On a tie the lower weight is billed. */
-export function freightCharge(shipped: Pounds, table: FreightTable): FreightCharge {
+/**
+ * The charge for one shipment. Nothing to ship costs nothing. On a tie the lower weight is billed.
+ * `currency` is that of the words.
+ */
+export function freightCharge(
+  shipped: Pounds,
+  table: FreightTable,
+  currency: Currency = usDollar,
+): FreightCharge {
   // The millionth keeps a sum that doubles left a hair above a whole pound from costing another.
   const weight = pounds(Math.max(0, Math.ceil(shipped - 1e-6)));
   const breaks = table.breaks.toSorted((a, b) => a.from - b.from);
@@ -63,21 +71,23 @@ export function freightCharge(shipped: Pounds, table: FreightTable): FreightChar
     charge,
     isLeast,
     saved: weight === 0 ? cents(0) : cents(unbroken - charge),
-    because: words(weight, best, charge, isLeast),
+    because: words({ weight, ...best, charge, isLeast }, currency),
   };
 }
 
-function words(
-  weight: Pounds,
-  { billed, rate }: { readonly billed: Pounds; readonly rate: TenThousandths },
-  charge: Cents,
-  isLeast: boolean,
-): string {
-  if (weight === 0) return "nothing to ship";
-  const rated = `${billed} lb at ${unitCostText(rate)} per hundredweight`;
-  if (isLeast) return `${rated} is below the least charge of ${moneyText(charge)}`;
-  const as = billed > weight ? `${weight} lb charged as ` : "";
-  return `${as}${rated} = ${moneyText(charge)}`;
+type Billed = Pick<FreightCharge, "weight" | "billed" | "rate" | "charge" | "isLeast">;
+
+/** Such as `1787 lb charged as 2000 lb`. */
+const weightWords = ({ weight, billed }: Pick<Billed, "weight" | "billed">): string =>
+  billed > weight ? `${weight} lb charged as ${billed} lb` : `${weight} lb`;
+
+function words(billed: Billed, currency: Currency): string {
+  if (billed.weight === 0) return "nothing to ship";
+  const rated = `${weightWords(billed)} at ${unitCostText(billed.rate, currency)} per hundredweight`;
+  const charge = moneyText(billed.charge, currency);
+  return billed.isLeast
+    ? `${rated} is below the least charge of ${charge}`
+    : `${rated} = ${charge}`;
 }
 
 /**
@@ -94,11 +104,17 @@ export function breakEvenWeight(table: FreightTable, index: number): number | nu
 /** The charge as a cost of the roll-up: billed hundredweights at the rate, or the least charge. */
 export const freightCost = (name: string, charge: FreightCharge): NamedCost =>
   charge.isLeast || charge.weight === 0
-    ? { name: `${name}: ${charge.because}`, kind: "typed", amount: charge.charge }
+    ? {
+        name,
+        kind: "typed",
+        amount: charge.charge,
+        how: charge.isLeast ? `the least charge, for ${charge.weight} lb` : "nothing to ship",
+      }
     : {
-        name: `${name}: ${charge.because}`,
+        name,
         kind: "times",
         quantity: charge.billed / 100,
         unit: "hundredweight",
         each: charge.rate,
+        how: weightWords(charge),
       };

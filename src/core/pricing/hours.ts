@@ -21,6 +21,8 @@ export type WorkRow = {
   readonly minutesEach: Minutes | null;
   /** For one opening. */
   readonly times: number;
+  /** Its number among the kit book's parts; absent for work that is in no book. */
+  readonly row?: number;
 };
 
 export type OpeningWork = {
@@ -49,7 +51,12 @@ export type OpeningHours = {
   readonly steps: readonly MinutesStep[];
 };
 
-export type BagHours = { readonly bag: string; readonly minutes: Minutes };
+export type BagHours = {
+  readonly bag: string;
+  readonly minutes: Minutes;
+  /** The kit book's parts whose minutes they are, by number, each once. */
+  readonly rows: readonly number[];
+};
 export type RoleHours = { readonly role: string; readonly hundredths: number };
 
 export type JobHours = {
@@ -92,13 +99,14 @@ function openingHours(
     return minutes(value);
   };
   const bags: BagHours[] = [];
-  for (const { bag, item, minutesEach, times } of rows) {
+  for (const { bag, item, minutesEach, times, row: part } of rows) {
     if (minutesEach === null || times === 0) continue;
     const says = `${item}: ${figureText(minutesEach, 2)} min x ${figureText(times, 2)}`;
-    bags.push({ bag, minutes: step(says, minutesEach * times) });
+    const own = part === undefined ? [] : [part];
+    bags.push({ bag, minutes: step(says, minutesEach * times), rows: own });
   }
   for (const fixed of rules.perOpening) {
-    bags.push({ bag: otherWork, minutes: step(fixed.name, fixed.minutes) });
+    bags.push({ bag: otherWork, minutes: step(fixed.name, fixed.minutes), rows: [] });
   }
   const one = bags.reduce((sum, bag) => sum + bag.minutes, 0);
   const height = heightFactorFor(opening.workingHeight, rules.heights);
@@ -171,7 +179,7 @@ export function jobHours(work: JobWork, rules: LabourRules): JobHours {
     openings: openings.map(({ mark, minutes: all, steps }) => ({ mark, minutes: all, steps })),
     bags: gathered([
       ...openings.flatMap((opening) => opening.bags),
-      ...fixed.map((step) => ({ bag: otherWork, minutes: step.minutes })),
+      ...fixed.map((step) => ({ bag: otherWork, minutes: step.minutes, rows: [] })),
     ]),
     fixed,
     minutes: minutes(total),
@@ -185,7 +193,12 @@ export function jobHours(work: JobWork, rules: LabourRules): JobHours {
 }
 
 function gathered(bags: readonly BagHours[]): readonly BagHours[] {
-  const sums = new Map<string, number>();
-  for (const { bag, minutes: more } of bags) sums.set(bag, (sums.get(bag) ?? 0) + more);
-  return [...sums].map(([bag, sum]) => ({ bag, minutes: minutes(sum) }));
+  const sums = new Map<string, { sum: number; readonly rows: Set<number> }>();
+  for (const { bag, minutes: more, rows } of bags) {
+    const known = sums.get(bag) ?? { sum: 0, rows: new Set() };
+    known.sum += more;
+    for (const row of rows) known.rows.add(row);
+    sums.set(bag, known);
+  }
+  return [...sums].map(([bag, { sum, rows }]) => ({ bag, minutes: minutes(sum), rows: [...rows] }));
 }

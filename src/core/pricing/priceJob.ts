@@ -12,7 +12,13 @@ import { minutesOf } from "../takeoff/explain";
 import { countsIn, openingAt, type Count } from "../takeoff/take";
 import type { JobTakeOff } from "../takeoff/takeOff";
 import type { PricedAlternate } from "./alternates/alternates";
-import { freightCharge, freightCost, type FreightBreak, type FreightCharge } from "./freight";
+import {
+  freightCharge,
+  freightCost,
+  type FreightBreak,
+  type FreightCharge,
+  type FreightTable,
+} from "./freight";
 import { jobHours, type JobHours, type OpeningWork } from "./hours";
 import { alternatesOf, type AlternateToPrice } from "./alternates/jobAlternates";
 import type { LabourRules } from "./rates/labourRules";
@@ -71,7 +77,7 @@ export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Curren
     rules,
   );
   const shipment = shipmentOf(material, read);
-  const freight = freightOf(shipment, read);
+  const freight = freightOf(shipment, read, currency);
   const rule = priceRule(read, job);
   const bond = bondOf(read, job);
   const round = read.number("roundTo") ?? 0;
@@ -198,6 +204,7 @@ function workOf(takeOff: JobTakeOff): readonly OpeningWork[] {
           item: line.item,
           minutesEach: minutes(taken),
           times: 1,
+          row: count.part.source.number,
         });
       }
       byOpening.set(opening, work);
@@ -232,8 +239,12 @@ function shipmentOf(material: Material, read: RateReader): ShipmentWeight {
   );
 }
 
-function freightOf({ weight }: ShipmentWeight, read: RateReader): FreightCharge | null {
-  const breaks = (
+function freightOf(
+  { weight }: ShipmentWeight,
+  read: RateReader,
+  currency: Currency,
+): FreightCharge | null {
+  const found = (
     [
       [0, "freight0"],
       [500, "freight500"],
@@ -245,15 +256,12 @@ function freightOf({ weight }: ShipmentWeight, read: RateReader): FreightCharge 
     const rate = read.rate(key);
     return rate === null ? [] : [{ from: pounds(from), rate: tenThousandths(rate) }];
   });
-  const [first, ...others] = breaks;
+  const [first, ...others] = found;
   if (first === undefined) return null;
   const least = read.money("freightLeast") ?? cents(0);
-  return freightCharge(weight, {
-    name: "Freight",
-    breaks: [first, ...others],
-    least,
-    basis: "the rates sheet",
-  });
+  const breaks: FreightTable["breaks"] = [first, ...others];
+  const table = { name: "Freight", breaks, least, basis: "the rates sheet" };
+  return freightCharge(weight, table, currency);
 }
 
 /** Counted pieces and spares apart: what the line costs less what it would without spares. */
@@ -289,8 +297,8 @@ const typedCost = (name: string, amount: Cents | null, how?: string): readonly N
 
 function percentOn<Group extends string>(
   read: RateReader,
-  key: "overhead" | "contingency",
-  ofKey: "overheadOf" | "contingencyOf",
+  key: "overhead" | "contingency" | "taxPaid",
+  ofKey: "overheadOf" | "contingencyOf" | "taxPaidOf",
   groups: readonly Group[],
 ) {
   const percent = read.percent(key);
@@ -298,11 +306,10 @@ function percentOn<Group extends string>(
 }
 
 function salesTax(read: RateReader): RollUpInput["salesTax"] {
-  const paid = read.percent("taxPaid");
   const charged = read.percent("taxCharged");
   const taxable = read.percent("taxable");
   return {
-    paid: paid === null ? null : { percent: paid, of: ["material"] },
+    paid: percentOn(read, "taxPaid", "taxPaidOf", directGroups),
     charged: charged === null || taxable === null ? null : { percent: charged, taxable },
   };
 }

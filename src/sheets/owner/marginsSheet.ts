@@ -26,7 +26,7 @@ const headings = [
   },
   { words: "Oldest price", width: 13 },
   { words: "Lines not priced", width: 11, numbers: true },
-  { words: "What to know", width: 40 },
+  { words: "What to know", width: 48 },
 ] as const;
 
 /** Beyond so many jobs nobody reads a chart. */

@@ -3,6 +3,7 @@
  * amount can be changed on the sheet, and everything below follows.
  */
 import { majorUnits, moneyText, unitCostNumber } from "../../core/money/writeMoney";
+import { otherWork, type JobHours } from "../../core/pricing/hours";
 import type { JobPrice } from "../../core/pricing/priceJob";
 import { amountFormula, baseFormula, ratioFormula } from "../../core/pricing/rollup/lineRules";
 import { shareOf } from "../../core/pricing/rates/percent";
@@ -89,21 +90,16 @@ export function priceSheet(price: JobPrice, currencySign: string): Drawing {
         text("hours"),
         blank(),
         blank(),
-        text(`${hours.days} working days of the crew`, setIn),
-      ),
-      ...hours.bags.map(({ bag, minutes }) =>
-        row(
-          text(`  ${bag}`),
-          number(minutes / 60, "hours"),
-          text("hours"),
-          blank(),
-          blank(),
-          text(""),
+        text(
+          hours.days === 1
+            ? "1 working day of the crew; these are its parts"
+            : `${hours.days} working days of the crew; these are its parts`,
+          setIn,
         ),
       ),
-      ...hours.fixed.map(({ says, minutes }) =>
+      ...hourParts(hours).map(({ name, minutes, says }) =>
         row(
-          text("  Job"),
+          text(`  ${name}`),
           number(minutes / 60, "hours"),
           text("hours"),
           blank(),
@@ -140,6 +136,27 @@ export function priceSheet(price: JobPrice, currencySign: string): Drawing {
       caution,
     }),
   };
+}
+
+type HourPart = { readonly name: string; readonly minutes: number; readonly says: string };
+
+/** What the hours add up from: each bag, what comes with each opening, what comes with the job. */
+function hourParts({ bags, fixed }: JobHours): readonly HourPart[] {
+  const ofJob = fixed.reduce((sum, { minutes }) => sum + minutes, 0);
+  const other = bags.find(({ bag }) => bag === otherWork)?.minutes ?? 0;
+  const parts: readonly HourPart[] = [
+    ...bags
+      .filter(({ bag }) => bag !== otherWork)
+      .map(({ bag, minutes }) => ({ name: bag, minutes, says: "" })),
+    {
+      name: "Each opening",
+      minutes: other - ofJob,
+      says: "times of an opening that are in no bag",
+    },
+    ...fixed.map(({ says, minutes }) => ({ name: "The job", minutes, says })),
+  ];
+  // A millionth of a minute is what doubles leave where there is none.
+  return parts.filter(({ minutes }) => Math.abs(minutes) > 1e-6);
 }
 
 /** In line with the reasons above, which stand behind amounts. */
@@ -213,7 +230,7 @@ function lineRow(
     amount === null
       ? number(majorUnits(line.amount), "money", { look: "input" })
       : formula(amount, majorUnits(line.amount), "money", { look }),
-    text(line.words, { look }),
+    text(line.wordsByRate ?? line.words, { look }),
   );
 }
 
@@ -237,7 +254,7 @@ function rateCellOf({ rate }: RollUpLine, look: Look): DrawnCell {
     case "each":
       return number(unitCostNumber(rate.value), "unitCost", { look: "input" });
     case "percent":
-      return number(shareOf(rate.value), "percent", { look: "input" });
+      return number(shareOf(rate.value), "rate", { look: "input" });
     case "step":
       return number(rate.value, "general", { look: "input" });
   }

@@ -82,7 +82,8 @@ describe("freight in the roll-up", () => {
   const table = tableOf("0@20 500@15", 6500);
   test("is billed hundredweights at the rate, so that the sheet can work it out", () => {
     expect(freightCost("Truck", freightCharge(pounds(400), table))).toEqual({
-      name: "Truck: 400 lb charged as 500 lb at $15.00 per hundredweight = $75.00",
+      name: "Truck",
+      how: "400 lb charged as 500 lb",
       kind: "times",
       quantity: 5,
       unit: "hundredweight",
@@ -92,7 +93,8 @@ describe("freight in the roll-up", () => {
 
   test("is the least charge where that stands", () => {
     expect(freightCost("Truck", freightCharge(pounds(10), table))).toEqual({
-      name: "Truck: 10 lb at $20.00 per hundredweight is below the least charge of $65.00",
+      name: "Truck",
+      how: "the least charge, for 10 lb",
       kind: "typed",
       amount: 6500,
     });

@@ -132,9 +132,9 @@ describe("the hours of a job", () => {
   test("are told by bag, with all factors in them", () => {
     const hours = jobHours(job([opening({ quantity: 2 })], 1.5), rules);
     expect(hours.bags).toEqual([
-      { bag: "Jamb", minutes: 60 },
-      { bag: "Track", minutes: 90 },
-      { bag: otherWork, minutes: 30 + 90 + 90 + 45 + 20 },
+      { bag: "Jamb", minutes: 60, rows: [] },
+      { bag: "Track", minutes: 90, rows: [] },
+      { bag: otherWork, minutes: 30 + 90 + 90 + 45 + 20, rows: [] },
     ]);
   });
 

@@ -6,7 +6,8 @@ import { percent } from "../../../src/core/pricing/rates/percent";
 import { amountOf } from "../../../src/core/pricing/rollup/rollUp";
 import type { CellValue } from "../../../src/core/base/cell";
 import { rateRows, type RateKey } from "../../../src/core/pricing/rates/rateRows";
-import { estimateOf, pricesOf, ratesOf, type OpeningWords } from "./pricedJobs";
+import { priceJob } from "../../../src/core/pricing/priceJob";
+import { dollars, estimateOf, pricesOf, ratesOf, type OpeningWords } from "./pricedJobs";
 
 type Rates = Readonly<Partial<Record<RateKey, CellValue>>>;
 const door: OpeningWords = { mark: "D1" };
@@ -110,6 +111,32 @@ describe("a job's price from its count", () => {
     expect(rollUp.cost / 0.7).toBeGreaterThan(rollUp.price - 1000);
   });
 
+  test("names freight and says what it weighs in words of its own, in the job's currency", () => {
+    const [euros] = [{ ...dollars, code: "EUR", sign: "€", decimalMark: "," as const }];
+    const [job] = estimateOf([door]).jobs;
+    if (job === undefined) throw new Error("No job was counted");
+    const { freight, rollUp } = priceJob({ ...job, uncounted: [] }, ratesOf({}), euros);
+    expect(freight?.because).toMatch(/^\d+ lb at €46,00 per hundredweight/);
+    const line = rollUp.lines.find(({ key }) => key === "freight 1");
+    expect([line?.label, line?.words]).toEqual(["Freight", expect.stringMatching(/\d+ lb$/)]);
+  });
+
+  test("a least charge says that it is one", () => {
+    const { rollUp } = priced({ freightLeast: 900 });
+    const line = rollUp.lines.find(({ key }) => key === "freight 1");
+    expect([line?.amount, line?.words]).toEqual([
+      90_000,
+      expect.stringMatching(/^the least charge/),
+    ]);
+  });
+
+  test("pays sales tax on what the firm says", () => {
+    const tax = (rates: Rates) =>
+      amountOf(priced({ taxPaid: "10 %", ...rates }).rollUp.lines, "tax");
+    const both = tax({ equipment: 500, taxPaidOf: "material, equipment" });
+    expect(both - tax({ equipment: 500 })).toBe(5000);
+  });
+
   test("may have a typed price", () => {
     const { rollUp } = priced({ method: "typed", methodValue: "4,321.50", roundTo: 0 });
     expect(rollUp.price).toBe(432_150);
@@ -151,6 +178,27 @@ describe("what is missing or wrong is said and never free", () => {
   ])("%s is a stop", (_what, rates, code) => {
     expect(codes(rates)).toContain(code);
     expect(priced(rates).findings.find((finding) => finding.code === code)?.level).toBe("stop");
+  });
+
+  test.each<readonly [string, Rates, string]>([
+    ["contingency", { contingency: 1.5 }, "Contingency is 1.5, which is read as 150 %."],
+    ["contingency of a half", { contingency: 0.5 }, "read as 50 %"],
+    ["overhead", { overhead: 1 }, "Overhead is 1, which is read as 100 %."],
+    ["burden", { burden: 1.25 }, "read as 125 %"],
+    ["tax that we pay", { taxPaid: 1 }, "read as 100 %"],
+    ["tax that we charge", { taxCharged: 1 }, "read as 100 %"],
+    ["markup", { method: "markup", methodValue: 1.5 }, "The markup 1.5 is read as 150 %."],
+  ])("a bare number for the %s that is a lot of percent is doubted once", (_what, rates, says) => {
+    const doubts = priced(rates).findings.filter(({ message }) => message.includes("read as"));
+    expect(doubts.map(({ message }) => message)).toEqual([expect.stringContaining(says)]);
+    expect(doubts[0]?.place?.sheet).toBe("Rates");
+  });
+
+  test.each<readonly [string, Rates]>([
+    ["all that is usual", { contingency: 0.05, overhead: "35 %", burden: 0.42, taxCharged: 0.07 }],
+    ["a whole that is meant", { taxable: 1, method: "markup", methodValue: 0.4 }],
+  ])("%s is not doubted", (_what, rates) => {
+    expect(priced(rates).findings.filter(({ message }) => message.includes("read as"))).toEqual([]);
   });
 
   test("a markup that is the same number as the target margin is doubted", () => {

@@ -84,8 +84,33 @@ describe("what a price sheet says", () => {
     expect(texts(drawing)).not.toContain("NOT COMPLETE");
   });
 
-  test("has the hours of each bag and the job's own times", () => {
-    expect(texts(drawing)).toContain("Latch side");
-    expect(rowOf(drawing, "Hours")).toBeGreaterThan(rowOf(drawing, "Margin"));
+  test("has the hours of each bag, of each opening and of the job, which add up", () => {
+    const hours = rowOf(drawing, "Hours");
+    const value = (row: number): number => {
+      const cell = drawing.rows[row]?.cells[1] ?? null;
+      return cell === null ? 0 : Number(shownValue(cell));
+    };
+    const rows = drawing.rows.slice(hours + 1, rowOf(drawing, "Shipment")).map((_, at) => at);
+    expect(hours).toBeGreaterThan(rowOf(drawing, "Margin"));
+    expect(rowOf(drawing, "  Latch side")).toBeGreaterThan(hours);
+    const sum = rows.reduce((all, at) => all + value(hours + 1 + at), 0);
+    expect(sum).toBeCloseTo(value(hours), 2);
+  });
+
+  test("does not repeat beside a rate that can be typed over what it was", () => {
+    const { drawing: full } = sheetOf({
+      bond: "1.5 %",
+      taxPaid: "8.25 %",
+      taxCharged: "6 %",
+      taxable: "40 %",
+      method: "markup",
+      methodValue: "31 %",
+    });
+    const first = rowOf(full, "Line") + 1;
+    const last = rowOf(full, "Price with tax");
+    const how = full.rows.slice(first, last).map(({ cells }) => cells[5] ?? null);
+    const said = how.map((cell) => (cell === null ? "" : cellText(shownValue(cell)))).join("\n");
+    expect(said).toContain("of material, labour");
+    expect(said).not.toMatch(/%|\b10\b/);
   });
 });

@@ -14,6 +14,8 @@ export type BagPair = {
   readonly bag: string;
   readonly estimated: Minutes;
   readonly actual: Minutes | null;
+  /** The kit book's parts whose minutes were estimated, by number. */
+  readonly rows: readonly number[];
 };
 
 /** Pieces of one item in one job, spares not among the counted. */

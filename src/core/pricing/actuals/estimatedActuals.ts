@@ -47,6 +47,7 @@ export function estimatedActuals(
       bag: bag.bag,
       estimated: minutes(bag.minutes),
       actual: null,
+      rows: bag.rows,
     })),
     pieces: [...counted].map(([item, count]) => ({ item, counted: pieces(count), used: null })),
   };

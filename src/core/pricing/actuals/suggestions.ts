@@ -9,6 +9,8 @@ import { figureText } from "../rollup/figureText";
 export type TimedRow = {
   /** Names the row in the book, such as `parts 12`. */
   readonly row: string;
+  /** The same as a number: 12. */
+  readonly number: number;
   readonly bag: string;
   readonly item: string;
   /** The minutes as they stand in the book: a number, or a formula. */
@@ -37,7 +39,8 @@ const jobsText = (count: number): string => (count === 1 ? "1 job" : `${count} j
 /**
  * New minutes for every row of each bag that took longer or shorter than estimated, in proportion:
  * what the crew tells is the time of a bag, and each of its rows is taken to be as far off. A row
- * with a plain number gets a new number, to a tenth of a minute; a formula is multiplied.
+ * with a plain number gets a new number, to a tenth of a minute; a formula is multiplied. A row of the
+ * bag that none of these jobs has, such as of another opening type, is left alone.
  */
 export function suggestMinutes(
   jobs: readonly JobActuals[],
@@ -49,8 +52,13 @@ export function suggestMinutes(
     const because =
       `${name} took ${figureText(actual, 0)} min where ${figureText(estimated, 0)} min were estimated, ` +
       `in ${jobsText(from.length)}: times ${figureText(times, 2)}`;
+    const inJobs = new Set(
+      jobs.flatMap(({ bags }) =>
+        bags.flatMap((pair) => (pair.bag === name && pair.actual !== null ? pair.rows : [])),
+      ),
+    );
     return rows
-      .filter(({ bag }) => bag === name)
+      .filter(({ bag, number }) => bag === name && inJobs.has(number))
       .map(({ row, item, minutes }): Suggestion => {
         const to = timesText(minutes, times);
         return { kind: "minutes", row, item, from: minutes, to, because };

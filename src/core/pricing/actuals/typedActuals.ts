@@ -172,6 +172,7 @@ function putTogether(estimate: JobActuals, sums: JobSums): JobActuals {
         bag: name,
         estimated: minutes(0),
         actual: minutes(sum),
+        rows: [],
       })),
     ],
     pieces: [

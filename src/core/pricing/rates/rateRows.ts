@@ -52,6 +52,7 @@ export const rateRows = [
     kind: "percent",
     starter: "38 %",
     says: "taxes, insurance and benefits on top of wages",
+    usual: 100,
   },
   {
     key: "unpackMinutes",
@@ -217,7 +218,15 @@ export const rateRows = [
   },
   { key: "subcontract", label: "Subcontract", unit: "", kind: "money", starter: 0, says: "" },
   { key: "allowance", label: "Allowances", unit: "", kind: "money", starter: 0, says: "" },
-  { key: "overhead", label: "Overhead", unit: "%", kind: "percent", starter: "12 %", says: "" },
+  {
+    key: "overhead",
+    label: "Overhead",
+    unit: "%",
+    kind: "percent",
+    starter: "12 %",
+    says: "",
+    usual: 80,
+  },
   {
     key: "overheadOf",
     label: "Overhead is of",
@@ -234,6 +243,7 @@ export const rateRows = [
     kind: "percent",
     starter: "3 %",
     says: "",
+    usual: 40,
   },
   {
     key: "contingencyOf",
@@ -247,10 +257,20 @@ export const rateRows = [
   {
     key: "taxPaid",
     label: "Sales tax that we pay",
-    unit: "% of material",
+    unit: "%",
     kind: "percent",
     starter: "",
     says: "blank where we buy for resale",
+    usual: 30,
+  },
+  {
+    key: "taxPaidOf",
+    label: "Sales tax that we pay is on",
+    unit: "",
+    kind: "groups",
+    starter: "material",
+    says: "costs named with commas",
+    choices: directGroups,
   },
   {
     key: "taxCharged",
@@ -259,6 +279,7 @@ export const rateRows = [
     kind: "percent",
     starter: "",
     says: "on top of the price; blank for none",
+    usual: 30,
   },
   {
     key: "taxable",

@@ -6,7 +6,7 @@ import { typedNumber } from "../../base/typedNumber";
 import type { Currency } from "../../money/currency";
 import { priceFinding } from "../../money/moneyFindings";
 import { readPrice } from "../../money/price";
-import { inPercent, readPercent, type Percent } from "./percent";
+import { inPercent, percentText, readPercent, type Percent } from "./percent";
 import type { RateRow } from "./rateRow";
 import { mostOf, rateRows, type RateKey } from "./rateRows";
 
@@ -40,6 +40,11 @@ export const rateFindings = {
     says: "{label} is {found}, which is none of {choices}.",
     todo: "Choose one of them. Until then the job has no price that holds.",
   },
+  "rate-unlikely": {
+    level: "warn",
+    says: "{label} is {found}, which is read as {read}.",
+    todo: "Type it with its % sign if less is meant, such as 1.5 %.",
+  },
   "rates-are-invented": {
     level: "warn",
     says: "Rates, times and percentages are the starter's and invented: {labels}.",
@@ -69,7 +74,7 @@ export function rateReader(table: RateTable, job: string, currency: Currency): R
   const findings: Finding[] = [];
   const invented = new Set<string>();
   /** Read twice, a cell is still wrong only once. */
-  const refused = new Set<RateKey>();
+  const reported = new Set<RateKey>();
 
   const cell = (key: RateKey): TypedCell => {
     const typed = own[key];
@@ -80,16 +85,19 @@ export function rateReader(table: RateTable, job: string, currency: Currency): R
     if (row.starter !== "") invented.add(row.label);
     return { value: row.starter === "" ? null : row.starter, place: null };
   };
-  const refuse = (
+  const report = (
     code: keyof typeof rateFindings,
     key: RateKey,
     more: Readonly<Record<string, string>> = {},
-  ): null => {
-    if (refused.has(key)) return null;
-    refused.add(key);
+  ): void => {
+    if (reported.has(key)) return;
+    reported.add(key);
     const { value, place } = cell(key);
     const values = { label: rowOf(key).label, ...more };
     findings.push(makeFinding(rateFindings, code, { place, found: cellText(value), values, job }));
+  };
+  const refuse = (...of: Parameters<typeof report>): null => {
+    report(...of);
     return null;
   };
   const priced = (key: RateKey): TenThousandths | null => {
@@ -120,8 +128,11 @@ export function rateReader(table: RateTable, job: string, currency: Currency): R
       const read = isTyped(value) ? readPercent(value) : null;
       if (read === null) return refuse("rate-not-a-percentage", key);
       const most = rowOf(key).most ?? mostOf.percent;
-      const isInRange = read.percent >= 0 && inPercent(read.percent) <= most;
-      return isInRange ? read.percent : refuse("rate-out-of-range", key, { most: `${most} %` });
+      const inOne = inPercent(read.percent);
+      if (inOne < 0 || inOne > most) return refuse("rate-out-of-range", key, { most: `${most} %` });
+      const { usual = most } = rowOf(key);
+      if (inOne > usual) report("rate-unlikely", key, { read: percentText(read.percent) });
+      return read.percent;
     },
     number: (key) => {
       const { value } = cell(key);

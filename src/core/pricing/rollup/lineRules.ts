@@ -102,6 +102,7 @@ type LinePart = {
   readonly group: LineGroup;
   readonly label: string;
   readonly words: string;
+  readonly wordsByRate?: string;
 };
 
 const none = { kind: "none" } as const;

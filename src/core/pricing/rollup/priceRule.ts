@@ -65,7 +65,9 @@ export function readPricePercent(
     const code = kind === "margin" ? "margin-out-of-range" : "percent-out-of-range";
     return { percent: null, findings: [makeFinding(priceFindings, code, { ...about, values })] };
   }
-  return { percent: read.percent, findings: doubtsOf(kind, read, target, about) };
+  // A cell that was not set to show percentages keeps a typed 1.5 as 1.5, which is 150 %.
+  const doubt = read.doubt || (typeof typed === "number" && typed > 1);
+  return { percent: read.percent, findings: doubtsOf(kind, { ...read, doubt }, target, about) };
 }
 
 function doubtsOf(

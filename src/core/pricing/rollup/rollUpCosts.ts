@@ -54,7 +54,13 @@ export function costLines(input: RollUpInput): CostLines {
     if (on === null) return;
     const groups: readonly LineGroup[] = on.of;
     const line = lineOver(
-      { key: group, group, label, words: `${percentText(on.percent)} of ${on.of.join(", ")}` },
+      {
+        key: group,
+        group,
+        label,
+        words: `${percentText(on.percent)} of ${on.of.join(", ")}`,
+        wordsByRate: `of ${on.of.join(", ")}`,
+      },
       "percent",
       lines.filter((one) => groups.includes(one.group)),
       { kind: "percent", value: on.percent },
@@ -128,8 +134,9 @@ function namedLines(group: DirectGroup, costs: readonly NamedCost[]): readonly C
     if (cost.each === null) {
       return { line: typedLine({ ...shape, words: notPriced }, cents(0)), known: false };
     }
+    const of = cost.how === undefined ? "" : `: ${cost.how}`;
     const line = quantityLine(
-      { ...shape, words: `${cost.unit} x price for each` },
+      { ...shape, words: `${cost.unit} x price for each${of}` },
       { kind: "quantity", value: cost.quantity, unit: cost.unit },
       { kind: "each", value: cost.each },
     );
@@ -158,6 +165,7 @@ function labourLines({ labour }: RollUpInput): readonly Costed[] {
         group: "labour",
         label: `Burden: ${role}`,
         words: `${percentText(burden)} of these wages`,
+        wordsByRate: "of these wages",
       },
       "percent",
       [wages],

@@ -41,6 +41,8 @@ export type NamedCost = { readonly name: string } & (
       readonly quantity: number;
       readonly unit: string;
       readonly each: TenThousandths | null;
+      /** What the quantity is, where its unit does not say it all. */
+      readonly how?: string;
     }
 );
 

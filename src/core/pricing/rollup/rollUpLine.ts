@@ -49,5 +49,7 @@ export type RollUpLine = {
   readonly other: LineKey | null;
   /** How it comes about, in words. */
   readonly words: string;
+  /** The same without the rate, for where that stands beside it to be typed over; as `words` where absent. */
+  readonly wordsByRate?: string;
   readonly amount: Cents;
 };

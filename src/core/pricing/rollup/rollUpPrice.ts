@@ -45,6 +45,9 @@ export function priceLines(
         rule.method === "markup"
           ? `cost x (1 + markup ${rate})${bond}`
           : `cost / (1 - margin ${rate})${bond}`,
+      wordsByRate:
+        (rule.method === "markup" ? "cost x (1 + markup)" : "cost / (1 - margin)") +
+        (bondRate === null ? "" : ", the bond included"),
     },
     rule.method,
     [cost],
@@ -53,7 +56,11 @@ export function priceLines(
   );
   if (step === 0) return { before: [], price: exact };
   const words = way === "up" ? `up to the next ${step}` : `to the nearest ${step}`;
-  const price = lineOver({ ...named, words }, way, [exact], { kind: "step", value: step });
+  const wordsByRate = way === "up" ? "up to the next multiple" : "to the nearest multiple";
+  const price = lineOver({ ...named, words, wordsByRate }, way, [exact], {
+    kind: "step",
+    value: step,
+  });
   return { before: [exact], price };
 }
 
@@ -65,6 +72,7 @@ export const bondOnPrice = (rate: Percent, price: RollUpLine): RollUpLine =>
       group: "bond",
       label: "Bond",
       words: `${percentText(rate)} of the price`,
+      wordsByRate: "of the price",
     },
     "percent",
     [price],
@@ -85,7 +93,13 @@ export function chargedLines(
     what: string,
   ): RollUpLine =>
     lineOver(
-      { key, group: "charged", label, words: `${percentText(rate)} of ${what}` },
+      {
+        key,
+        group: "charged",
+        label,
+        words: `${percentText(rate)} of ${what}`,
+        wordsByRate: `of ${what}`,
+      },
       "percent",
       [of],
       { kind: "percent", value: rate },

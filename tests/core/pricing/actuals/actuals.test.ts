@@ -15,7 +15,7 @@ const read = (text: string) => {
 };
 const job = (
   name: string,
-  parts: { costs?: string[]; bags?: string[]; pieces?: string[] },
+  parts: { costs?: string[]; bags?: string[]; rows?: number[]; pieces?: string[] },
 ): JobActuals => ({
   job: name,
   costs: (parts.costs ?? []).map(read).map(({ name: of, estimated, actual }) => ({
@@ -27,6 +27,7 @@ const job = (
     bag,
     estimated: minutes(estimated),
     actual: actual === null ? null : minutes(actual),
+    rows: parts.rows ?? [3, 4, 5],
   })),
   pieces: (parts.pieces ?? []).map(read).map(({ name: item, estimated, actual }) => ({
     item,
@@ -72,9 +73,9 @@ describe("actual against estimate", () => {
 
 describe("suggested minutes", () => {
   const rows = [
-    { row: "parts 3", bag: "Track", item: "TRACK", minutes: "20" },
-    { row: "parts 4", bag: "Track", item: "PLATE", minutes: "6 * hangers" },
-    { row: "parts 5", bag: "Jamb", item: "JAMB", minutes: "12" },
+    { row: "parts 3", number: 3, bag: "Track", item: "TRACK", minutes: "20" },
+    { row: "parts 4", number: 4, bag: "Track", item: "PLATE", minutes: "6 * hangers" },
+    { row: "parts 5", number: 5, bag: "Jamb", item: "JAMB", minutes: "12" },
   ];
 
   test("are in proportion to what the bag took, for each of its rows", () => {
@@ -102,6 +103,14 @@ describe("suggested minutes", () => {
     ["a bag that no row is of", "Guide 100 200"],
   ])("are none for %s", (_what, bag) => {
     expect(suggestMinutes([job("North", { bags: [bag] })], rows)).toEqual([]);
+  });
+
+  test("are none for rows that only other opening types have, or jobs that nobody timed", () => {
+    const jobs = [
+      job("North", { bags: ["Track 100 130"], rows: [3] }),
+      job("South", { bags: ["Track 100 -"], rows: [4] }),
+    ];
+    expect(suggestMinutes(jobs, rows).map(({ row }) => row)).toEqual(["parts 3"]);
   });
 
   test("go down as well as up", () => {

@@ -20,7 +20,7 @@ import { dollars, estimateOf, pricesOf, ratesOf } from "../pricedJobs";
 const north: JobActuals = {
   job: "North",
   costs: [{ name: "Freight", estimated: cents(50_000), actual: null }],
-  bags: [{ bag: "Track", estimated: minutes(120), actual: null }],
+  bags: [{ bag: "Track", estimated: minutes(120), actual: null, rows: [3] }],
   pieces: [{ item: "HN 1/4", counted: pieces(40), used: null }],
 };
 const typed = (...cells: readonly CellValue[]): ActualRow => {
@@ -50,7 +50,7 @@ test("names in any case; rows of one name add up; a blank says nothing yet", () 
     {
       job: "North",
       costs: [{ name: "Freight", estimated: 50_000, actual: 50_000 }],
-      bags: [{ bag: "Track", estimated: 120, actual: 135 }],
+      bags: [{ bag: "Track", estimated: 120, actual: 135, rows: [3] }],
       pieces: [{ item: "HN 1/4", counted: 40, used: null }],
     },
   ]);
