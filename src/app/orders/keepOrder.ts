@@ -49,7 +49,7 @@ export async function keepDraft(
   }
   const contents = contentsOf(order);
   if (contents.packs.length + contents.covers.length === 0) {
-    return err({ code: "nothing-to-order", message: "Nothing is needed, so there is no order." });
+    return err({ code: "nothing-to-order", message: nothingToOrder(order) });
   }
   const before = book.books.orders.find((each) => each.number === act.number);
   const number =
@@ -64,6 +64,13 @@ export async function keepDraft(
   const gone = before === undefined ? [] : await goneOf(workbook, before, drawn);
   const sheets = [...drawn, ...gone];
   return writeBook(workbook, { book, settings }, drafted.value, number, sheets, options);
+}
+
+function nothingToOrder({ plan }: JobsOrder): string {
+  const stop = plan.findings.find(({ level }) => level === "stop");
+  return stop === undefined
+    ? "Nothing is needed, so there is no order."
+    : `Nothing of what is needed can be ordered, so there is no order. ${stop.message}`;
 }
 
 /** Takes a draft out. Its sheets say so, and its number is never given again. */

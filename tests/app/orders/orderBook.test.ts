@@ -15,7 +15,18 @@ import { standingOf } from "../../../src/core/purchasing/books/standing";
 import { auditMovements } from "../../../src/core/purchasing/books/stockMovements";
 import { doorOf, orderOf } from "./orderFiles";
 import { workbookOf } from "../typedWorkbook";
-import { act, book, day, keep, keepAndSend, need, office, valueOf, workedOut } from "./orderDesk";
+import {
+  act,
+  book,
+  day,
+  keep,
+  keepAndSend,
+  need,
+  office,
+  officeSheets,
+  valueOf,
+  workedOut,
+} from "./orderDesk";
 
 const toBuy = (order: JobsOrder): Readonly<Record<string, number>> =>
   Object.fromEntries(
@@ -118,6 +129,15 @@ describe("a draft", () => {
     workbook.type({ sheet, row, column: 4 }, 1);
     expect(await sendKept(workbook, number, act)).toMatchObject({ ok: true });
   });
+});
+
+test("what nobody offers is needed all the same, and the refusal says so", async () => {
+  const { List } = officeSheets(2);
+  const workbook = workbookOf({ List: List ?? [] });
+  const kept = await keepDraft(workbook, await workedOut(workbook), { day, number: null });
+  expect(kept.ok ? "" : kept.error.message).toMatch(
+    /^Nothing of what is needed can be ordered, so there is no order\. Nobody offers what is needed here/,
+  );
 });
 
 describe("once sent", () => {
