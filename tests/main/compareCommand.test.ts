@@ -107,6 +107,7 @@ describe("npm run compare", () => {
     ["a name that means today", ["BOOK", "--freeze", "now", "--who", "A"], /another name/],
     ["a strange unit", ["BOOK", "BOOK", "--unit", "ft"], /in or mm/],
     ["a strange pair", ["BOOK", "BOOK", "--same", "D1"], /such as/],
+    ["marks that are not there", ["BOOK", "BOOK", "--same", "Crib:D-1=D-9"], /fits nothing/],
     ["an option that is not there", ["BOOK", "--colour"], /--colour/],
     ["a file that is not there", ["nowhere.xlsx", "BOOK"], /no such file/],
   ])("%s gives status 2, and nothing is written", (_, words, says) => {

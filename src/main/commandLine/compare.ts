@@ -7,6 +7,7 @@
 import { dateText } from "../../core/base/date";
 import { err, ok, type Result } from "../../core/base/result";
 import { finish } from "../../core/base/steps";
+import { markPairKey, type MarkAnswer } from "../../core/revisions/markPairs";
 import { freezeIssue, listIssues, removeIssue } from "../../app/revisions/issues";
 import { keepAnswer } from "../../app/revisions/markAnswers";
 import {
@@ -167,12 +168,33 @@ async function countFileAt(
   return ok({ workbook: workbook.value, settings, takeOff: takeOff.value });
 }
 
+/** Error: what was said of two marks of which it is not so that one is gone and the other new. */
+function answersHeard(
+  answers: readonly MarkAnswer[],
+  { openings }: Revision["comparison"],
+): Result<null, string> {
+  const renamed = openings.renamed.map(({ from, to }) => ({
+    job: to.job,
+    from: from.mark,
+    to: to.mark,
+  }));
+  const heard = new Set([...renamed, ...openings.refused].map(markPairKey));
+  const unheard = answers.find((each) => !heard.has(markPairKey(each)));
+  if (unheard === undefined) return ok(null);
+  const { job, from, to, isSame } = unheard;
+  return err(
+    `${isSame ? "--same" : "--not-same"} ${job}:${from}=${to} fits nothing: name a job, a mark that only the older count has, and one that only the newer has.`,
+  );
+}
+
 /** The comparison as it is asked for, and its sheet in a copy of the workbook. */
 async function told(
-  { json, out }: CompareArguments,
+  { json, out, answers }: CompareArguments,
   { workbook, settings }: Counted,
   revision: Revision,
 ): Promise<Result<Answer, string>> {
+  const heard = answersHeard(answers, revision.comparison);
+  if (!heard.ok) return heard;
   if (out !== null) {
     const written = await workbook.write([revisionDrawing(revision, settings)]);
     if (!written.ok) return err(written.error.message);
