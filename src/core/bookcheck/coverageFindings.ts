@@ -86,8 +86,8 @@ export function findingsOfCoverage(
     ...ofItems("item-not-in-table", items.notInTable),
     ...ofItems("item-without-cost", items.withoutCost),
     ...ofItems("item-without-weight", items.withoutWeight),
-    ...items.neverNamed.map((found) =>
-      makeFinding(coverageFindings, "item-never-named", { found, values: { open } }),
+    ...items.neverNamed.map(({ code: found, place }) =>
+      makeFinding(coverageFindings, "item-never-named", { place, found, values: { open } }),
     ),
     ...idle.map(({ source, what, isProven, tries }) => {
       const never = source.section === "parts" ? "part-never-needed" : "limit-never-speaks";

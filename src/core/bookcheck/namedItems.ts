@@ -1,6 +1,6 @@
 /** The items that a book names, against the items table. */
 import type { KitBook, RowSource } from "../kitbook/kitBook";
-import { itemKey, type Items } from "../pricing/item";
+import { itemKey, type Item, type Items } from "../pricing/item";
 import { possibleTexts } from "./possibleTexts";
 
 export type NamedItem = {
@@ -15,8 +15,8 @@ export type ItemCoverage = {
   readonly notInTable: readonly NamedItem[];
   readonly withoutCost: readonly NamedItem[];
   readonly withoutWeight: readonly NamedItem[];
-  /** Codes of the table that no row of the book names. */
-  readonly neverNamed: readonly string[];
+  /** Items that a person typed and no row of the book names; those of the starter were typed by nobody. */
+  readonly neverNamed: readonly Item[];
   /** Rows whose formula may give further items, which cannot be told from the book. */
   readonly openRows: readonly RowSource[];
 };
@@ -51,7 +51,9 @@ export function itemCoverage(book: KitBook, items: Items): ItemCoverage {
     notInTable: named.filter(({ code }) => !items.has(itemKey(code))),
     withoutCost: known.flatMap(({ item, inTable }) => (inTable.unitCost === null ? [item] : [])),
     withoutWeight: known.flatMap(({ item, inTable }) => (inTable.weight === null ? [item] : [])),
-    neverNamed: [...items].flatMap(([key, { code }]) => (rows.has(key) ? [] : [code])),
+    neverNamed: [...items].flatMap(([key, item]) =>
+      rows.has(key) || item.place === null ? [] : [item],
+    ),
     openRows: [...openRows.values()],
   };
 }

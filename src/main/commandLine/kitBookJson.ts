@@ -40,7 +40,7 @@ export const checkJson = (
     })),
     itemsNotInTable: coverage.items.notInTable.map(({ code }) => code),
     itemsWithoutCost: coverage.items.withoutCost.map(({ code }) => code),
-    itemsNeverNamed: coverage.items.neverNamed,
+    itemsNeverNamed: coverage.items.neverNamed.map(({ code }) => code),
     idleRows: coverage.idle.map(({ source, what, isProven }) => ({
       ...rowJson(source),
       what,
