@@ -119,7 +119,10 @@ function checkRow(
   if (isBlank(row.cells.mark?.value ?? null)) report("mark-missing", row.cells.mark, { mark });
 
   const quantity = readQuantity(row.cells.quantity);
-  if (quantity === null) report("quantity-not-a-count", row.cells.quantity);
+  if (quantity === null) {
+    const isMissing = isBlank(row.cells.quantity?.value ?? null);
+    report(isMissing ? "quantity-missing" : "quantity-not-a-count", row.cells.quantity);
+  }
 
   const type = readType(row.cells.type, types);
   if (type.guessed) report("type-guessed", row.cells.type, { type: type.name });

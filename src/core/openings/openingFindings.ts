@@ -27,6 +27,11 @@ export const openingFindings = {
     says: "Not counted: the quantity is {found}, which is not a whole number above 0.",
     todo: "Type how many alike there are; remove the row if there are none.",
   },
+  "quantity-missing": {
+    level: "stop",
+    says: "Not counted: the quantity is blank.",
+    todo: "Type how many alike there are; remove the row if there are none.",
+  },
   "quantity-assumed": {
     level: "note",
     says: "The schedule has no column for the quantity: each row counts as one opening.",

@@ -88,7 +88,8 @@ describe("what is wrong is a finding with its cell", () => {
   test.each<readonly [string, Readonly<Record<number, CellValue>>, string]>([
     ["no job", { 0: null }, "warn job-missing"],
     ["no mark", { 1: "  " }, "warn mark-missing"],
-    ["no quantity", { 2: null }, "stop quantity-not-a-count"],
+    ["no quantity", { 2: null }, "stop quantity-missing"],
+    ["a quantity of white space", { 2: " " }, "stop quantity-missing"],
     ["a quantity of zero", { 2: 0 }, "stop quantity-not-a-count"],
     ["half a door", { 2: 1.5 }, "stop quantity-not-a-count"],
     ["a quantity in words", { 2: "2 or 3" }, "stop quantity-not-a-count"],
