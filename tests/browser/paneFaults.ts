@@ -48,3 +48,13 @@ export async function faultsAround(page: Page): Promise<readonly string[]> {
     );
   });
 }
+
+/** What axe finds wrong with the spreadsheet's own toolbar, formula bar and sheet tabs. */
+export async function faultsInGrid(page: Page): Promise<readonly string[]> {
+  await page.evaluate(source);
+  return page.evaluate(async () => {
+    const { axe: checker } = globalThis as unknown as { axe: typeof axe };
+    const { violations } = await checker.run(".page-grid");
+    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
+  });
+}

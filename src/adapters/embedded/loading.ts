@@ -22,6 +22,7 @@ import { charactersWide, gridSheet, pointsHigh, type GridSheet } from "./gridShe
 import { isSheetProtected, protectSheet } from "./protection";
 import { bookCustom, readLeftOut, readSettings, sheetRecord } from "./records";
 import { addParts, choicesOf, drawnTable, gridNotes, sheetIds, tablesOf } from "./sheetParts";
+import { ownFreeze } from "./shownFreeze";
 import { readSheet, type SheetReading } from "./sheetReading";
 import { execute } from "./steps";
 import { gridStyles, plainStyle } from "./styles";
@@ -105,6 +106,7 @@ function takeSheet(
 ): SheetSnapshot {
   const ids = sheetIds(sheet);
   const config = sheet.getConfig();
+  const freeze = ownFreeze(config);
   const record = sheetRecord(sheet);
   return {
     name: sheet.getName(),
@@ -119,8 +121,8 @@ function takeSheet(
       ({ h, ia }) => (ia === BooleanNumber.TRUE ? undefined : h),
       pointsHigh,
     ),
-    frozenRows: Math.max(0, config.freeze.ySplit),
-    frozenColumns: Math.max(0, config.freeze.xSplit),
+    frozenRows: Math.max(0, freeze.ySplit),
+    frozenColumns: Math.max(0, freeze.xSplit),
     merges: config.mergeData.map(({ startRow, startColumn, endRow, endColumn }): Merge => ({
       row: startRow,
       column: startColumn,

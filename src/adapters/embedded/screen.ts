@@ -45,10 +45,12 @@ import { embeddedWorkbook, type EmbeddedWorkbook } from "./embeddedWorkbook";
 import { openGridWorkbook, startEngine, type Engine, type PluginChoice } from "./engine";
 import { finishTyping } from "./cellEditor";
 import { bringIntoView } from "./cellsInView";
+import { nameGridControls } from "./gridControls";
 import { listenToGridKeys } from "./gridKeys";
 import { replaceLists } from "./gridLists";
 import { skipChecksOfWhatIsGone } from "./lateChecks";
 import { markNoneOfOpenLists } from "./openLists";
+import { fitFreeze } from "./shownFreeze";
 import { AdoptedThemeStyles } from "./themeStyles";
 import { functionFaults } from "./functionFaults";
 import { recalculateFunctions } from "./recalculating";
@@ -115,6 +117,8 @@ export function openScreen(
   markNoneOfOpenLists(engine);
   replaceLists(engine, () => giveKeyboard(engine));
   listenToGridKeys(engine, container, (sheet, cell) => void workbook.goTo({ sheet, ...cell }));
+  nameGridControls(engine, container);
+  fitFreeze(engine, container);
   skipChecksOfWhatIsGone(engine);
   if (onReason !== undefined) watchErrorReasons(engine, faults, onReason);
   return {

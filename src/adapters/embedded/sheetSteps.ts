@@ -35,6 +35,7 @@ import {
   tablesOf,
   type SheetIds,
 } from "./sheetParts";
+import { ownFreeze } from "./shownFreeze";
 import { readSheet, type SheetReading } from "./sheetReading";
 import { reversed, step, type Step } from "./steps";
 import type { GridStyles } from "./styles";
@@ -177,7 +178,7 @@ export function fillAnew(engine: Engine, old: Worksheet, ready: SheetToPut): Ste
     step(
       SetFrozenMutation.id,
       { ...ids, ...frozen(made.freeze) },
-      { ...ids, ...frozen(config.freeze) },
+      { ...ids, ...frozen(ownFreeze(config)) },
     ),
     ...mergeSteps(ids, made.mergeData),
     ...addParts(sheet, ids),
