@@ -26,7 +26,19 @@ const useStyles = makeStyles({
       ...shorthands.borderColor(tokens.colorBrandStroke1),
     },
   },
-  cell: { color: tokens.colorBrandForegroundLink, fontWeight: tokens.fontWeightSemibold },
+  // A mark may be of any length; the whole of it stands in its cell, and a screen reader says it.
+  of: {
+    display: "-webkit-box",
+    overflow: "hidden",
+    // eslint-disable-next-line @typescript-eslint/no-deprecated -- no other way tells that more lines follow
+    WebkitBoxOrient: "vertical",
+    WebkitLineClamp: "2",
+  },
+  cell: {
+    flex: "none",
+    color: tokens.colorBrandForegroundLink,
+    fontWeight: tokens.fontWeightSemibold,
+  },
 });
 
 export type PlaceButtonProps = {
@@ -46,7 +58,7 @@ export function PlaceButton({ place, of = "" }: PlaceButtonProps) {
       onClick={() => goTo(place)}
     >
       <span className={shared.hidden}>Go to </span>
-      {of === "" ? null : <span>{of}</span>}
+      {of === "" ? null : <span className={styles.of}>{of}</span>}
       <span className={styles.cell}>{cellName(place)}</span>
       <span className={shared.hidden}> on {place.sheet}</span>
     </button>
