@@ -11,7 +11,7 @@ import {
   type TestBrowser,
   type WatchedPage,
 } from "./browser";
-import { faultsAround } from "./paneFaults";
+import { faultsAround, faultsInGrid } from "./paneFaults";
 
 let browser: TestBrowser;
 beforeAll(async () => {
@@ -172,6 +172,57 @@ test.each<[string, PageOptions]>([
   }
 });
 
+test.each<[string, PageOptions]>([
+  ["1280 wide, light", { width: 1280 }],
+  ["320 wide, dark", { width: 320, dark: true }],
+])("the spreadsheet's own controls have names and roles: %s", async (_, options) => {
+  const { page } = await openPage(options);
+  expect(await faultsInGrid(page)).toEqual([]);
+  const bold = page.getByRole("button", { name: "Bold", exact: true });
+  if (options.width === 1280) expect(await bold.isVisible()).toBe(true);
+});
+
+test("Tab goes from the bar over the toolbar to the cells, and stops at nothing out of sight", async () => {
+  const { page } = await openPage();
+  const at = (): Promise<{ name: string; isSeen: boolean }> =>
+    page.evaluate(() => {
+      const here = document.activeElement ?? document.body;
+      const { left, right, top, bottom } = here.getBoundingClientRect();
+      const name = here.getAttribute("aria-label") ?? here.textContent;
+      // Of the cells, the selection is what is seen.
+      const isCells = name === "Cells" && here.closest(".page-grid") !== null;
+      const isInside = left >= 0 && top >= 0 && right <= innerWidth && bottom <= innerHeight;
+      return { name, isSeen: here === document.body || isCells || isInside };
+    });
+  const walk = async (key: string, last: string): Promise<readonly string[]> => {
+    const names: string[] = [];
+    for (let presses = 0; presses < 40; presses += 1) {
+      await page.keyboard.press(key);
+      const { name, isSeen } = await at();
+      expect({ name, isSeen }).toEqual({ name, isSeen: true });
+      names.push(name);
+      if (name === last) break;
+    }
+    return names;
+  };
+  await page.getByRole("button", { name: "Keys" }).focus();
+  const forwards = await walk("Tab", "Cells");
+  expect(forwards).toEqual(expect.arrayContaining(["Bold", "Text color", "Selected cells"]));
+  expect(forwards.at(-1)).toBe("Cells");
+  // The other way, from what divides spreadsheet and pane.
+  await page.getByRole("separator").focus();
+  expect(await walk("Shift+Tab", "Cells")).toEqual(expect.arrayContaining(["Schedule"]));
+  // Past the end of the pane comes the browser, and then the top of the page.
+  await page.getByRole("button", { name: /Good to know/ }).focus();
+  await page.keyboard.press("Tab");
+  expect((await at()).isSeen).toBe(true);
+  const part = await page.evaluate(
+    () =>
+      document.activeElement?.closest(".page-bar")?.className ?? document.activeElement?.tagName,
+  );
+  expect(["page-bar", "BODY"]).toContain(part);
+}, 60_000);
+
 test("on a narrow page a cell that the pane goes to comes into sight", async () => {
   const { page, picture } = await openPage({ width: 450 });
   await page.getByRole("button", { name: "Cribsheet", exact: true }).click();
@@ -243,9 +294,25 @@ describe("work on the embedded page", () => {
     await page.getByRole("button", { name: "Keep my work" }).click();
     expect(cellOf(snapshotOf(await save(watched)), 3, 0)?.value).toBe("typed by hand");
     await page.getByRole("button", { name: "Start over" }).click();
-    await page.getByRole("dialog").getByRole("button", { name: "Start over" }).click();
+    await page.getByRole("button", { name: "Start with the demo" }).click();
     await expect(until(() => status(watched), "Started over.")).resolves.toBe(true);
     expect(cellOf(snapshotOf(await save(watched)), 3, 0)?.value).not.toBe("typed by hand");
+  });
+
+  test("starting over empty offers the first sheets, after a reload too", async () => {
+    const watched = await openPage({ width: 450 });
+    const { page, picture } = watched;
+    await page.getByRole("button", { name: "Start over" }).click();
+    await picture("embedded page, 450 wide, starting over");
+    await page.getByRole("button", { name: "Start empty" }).click();
+    await expect(until(() => status(watched), "Started over.")).resolves.toBe(true);
+    await page.waitForTimeout(500);
+    await page.reload();
+    await gridShows(watched);
+    await page.getByRole("button", { name: "Cribsheet", exact: true }).click();
+    await page.getByRole("heading", { name: "No schedule of openings here yet" }).waitFor();
+    await picture("embedded page, 450 wide, empty");
+    expect(snapshotOf(await save(watched)).sheets.map(({ name }) => name)).toEqual(["Sheet1"]);
   });
 
   test("work is kept within half a second", async () => {

@@ -9,12 +9,28 @@ export type Question = {
   readonly no: string;
 };
 
+/** A question with several ways on; each has a name of ours and the words on its button. */
+export type Choice<Way extends string> = {
+  readonly title: string;
+  readonly text: string;
+  readonly ways: readonly (readonly [way: Way, words: string])[];
+  readonly no: string;
+};
+
 /** Asks, and resolves to whether the answer was `yes`; Escape is `no`. */
 export async function ask(body: HTMLElement, question: Question): Promise<boolean> {
-  const agree = button(question.yes, "yes");
-  const decline = button(question.no, "no");
-  const text = element("p", { textContent: question.text });
-  return (await answered(body, question.title, [text], [decline, agree])) === "yes";
+  return (await choose(body, { ...question, ways: [["yes", question.yes]] })) === "yes";
+}
+
+/** Asks for one of several ways; `null` is none of them, as is Escape. */
+export async function choose<Way extends string>(
+  body: HTMLElement,
+  { title, text, ways, no }: Choice<Way>,
+): Promise<Way | null> {
+  const buttons = ways.map(([way, words]) => button(words, way));
+  const content = [element("p", { textContent: text })];
+  const answer = await answered(body, title, content, [button(no, "no"), ...buttons]);
+  return ways.find(([way]) => way === answer)?.[0] ?? null;
 }
 
 /** Shows what can be done by keyboard. */

@@ -5,7 +5,7 @@
 import type { GridScreen } from "../../adapters/embedded/screen";
 import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import type { Workbook } from "../../workbook/workbook";
-import { firstWorkbook } from "./firstWorkbook";
+import { emptyWorkbook, firstWorkbook } from "./firstWorkbook";
 import { gridFunctions } from "./gridFunctions";
 import { keepWhileChanging, openKeptWorkbook, type Keeping } from "./keepWork";
 import { moveByKey } from "./moveByKey";
@@ -144,15 +144,20 @@ function connectFiles(
     page.say(`Saved ${fileName(snapshot.name, "xlsx")}.`);
   };
   const startOver = async (): Promise<void> => {
-    const sure = await page.ask({
+    const way = await page.choose({
       title: "Start over?",
       text: "What is open now is cleared from this page and from this browser. Save it first if you need it.",
-      yes: "Start over",
+      ways: [
+        ["empty", "Start empty"],
+        ["demo", "Start with the demo"],
+      ],
       no: "Keep my work",
     });
-    if (!sure) return;
-    show(firstWorkbook());
-    await keeping.forget();
+    if (way === null) return;
+    show(way === "demo" ? firstWorkbook() : emptyWorkbook());
+    // The demo is what comes anyway; an empty workbook has to be there after a reload.
+    if (way === "demo") await keeping.forget();
+    else keeping.savedToFile();
     page.say("Started over.");
   };
   const told = (act: () => Promise<void>): void => {

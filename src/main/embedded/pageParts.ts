@@ -1,5 +1,5 @@
 /** The parts of the embedded page: a slim bar, the spreadsheet, the pane and the line between them. */
-import { ask, showKeys, type Question } from "./dialogs";
+import { ask, choose, showKeys, type Choice, type Question } from "./dialogs";
 import { button, element } from "./elements";
 
 export type PagePart = "grid" | "pane";
@@ -24,6 +24,8 @@ export type PageParts = {
   readonly warn: (text: string) => void;
   /** Asks before something is lost. */
   readonly ask: (question: Question) => Promise<boolean>;
+  /** Asks which way to go on; `null` is to leave things as they are. */
+  readonly choose: <Way extends string>(choice: Choice<Way>) => Promise<Way | null>;
 };
 
 /** Builds the page inside `body`, which is empty. */
@@ -82,6 +84,7 @@ export function buildPage(body: HTMLElement): PageParts {
       warning.hidden = false;
     },
     ask: (question) => ask(body, question),
+    choose: (choice) => choose(body, choice),
   };
 }
 
