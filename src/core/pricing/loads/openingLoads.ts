@@ -8,8 +8,9 @@ import { between, finish, type Steps } from "../../base/steps";
 import { inches, pounds, type Pounds } from "../../base/units";
 import type { OpeningType } from "../../kitbook/kitBook";
 import type { Opening } from "../../openings/opening";
-import { valueAt } from "../../takeoff/take";
+import { valueAt, type Take } from "../../takeoff/take";
 import type { JobTakeOff } from "../../takeoff/takeOff";
+import { loadsKeeper } from "./keptLoads";
 import { hungLeaves, type HungLeaves, type PanelMake } from "./hungLeaf";
 import type { Items } from "../item";
 import { weighParts, type WeighedParts } from "./leafWeight";
@@ -89,6 +90,8 @@ export const jobLoads = (takeOff: JobTakeOff, items: Items, rules: LoadRules): J
 export const isAnyEntered = ({ capacities }: LoadRules): boolean =>
   Object.values(capacities).some((capacity) => capacity !== null);
 
+const knownLoads = loadsKeeper<OpeningLoads>();
+
 /** Openings of one step, most of which are like one before. */
 const slice = 20;
 
@@ -101,17 +104,23 @@ export function* jobLoadsSteps(
   const { job } = takeOff;
   const { capacities } = rules;
   const hung = hangingLoads(items, rules);
-  const counts = yield* between(0, 0.5, openingCountsSteps(takeOff));
-  const openings: OpeningLoads[] = [];
+  const { known, rest, keep } = knownLoads(takeOff, items, JSON.stringify(rules));
+  const counts = yield* between(0, 0.5, openingCountsSteps(rest));
+  const all = new Map(known);
+  const made = new Map<Take, Map<Opening, OpeningLoads>>();
   for (const [index, each] of counts.entries()) {
     if (index % slice === 0) yield 0.5 + index / counts.length / 2;
     const found = hung(each);
     if (found === null) continue;
-    const { opening } = each;
+    const { opening, take } = each;
     const checked = checkLoads(found.along, capacities, opening);
     const { leaves, parts, leafWeight, loads } = found;
-    openings.push({ opening, leaves, parts, leafWeight, loads, checked });
+    const ofOpening = { opening, leaves, parts, leafWeight, loads, checked };
+    all.set(opening, ofOpening);
+    made.set(take, (made.get(take) ?? new Map<Opening, OpeningLoads>()).set(opening, ofOpening));
   }
+  keep(made);
+  const openings = takeOff.openings.flatMap((opening) => all.get(opening) ?? []);
   if (isAnyEntered(rules)) {
     const findings = openings.flatMap(({ opening, checked }) =>
       checked.findings.map((finding) => ({ ...finding, place: opening.place })),

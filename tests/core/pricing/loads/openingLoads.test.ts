@@ -178,6 +178,37 @@ describe("the verdict", () => {
   });
 });
 
+describe("counted again", () => {
+  const doors = ["4'", "8'", "9'"].map((width, index) => ({ mark: `D${index}`, width }));
+  const result = estimateOf([...doors, { job: "South", mark: "D9", width: "6'" }]);
+  const rulesOf = (entered: Entered) => loadRules(rateReader(ratesOf(entered), "North", dollars));
+  const of = (entered: Entered, items = result.items) =>
+    result.jobs.map(({ takeOff }) => jobLoads(takeOff, items, rulesOf(entered)));
+
+  test("openings that did not change keep the loads that they had", () => {
+    const [before, again] = [of(generous), of(generous)];
+    expect(again.map(({ openings }) => openings.length)).toEqual([3, 1]);
+    for (const [job, { openings }] of again.entries()) {
+      for (const [index, one] of openings.entries()) {
+        expect(one).toBe(before[job]?.openings[index]);
+      }
+    }
+    expect(again).toEqual(before);
+  });
+
+  test("by another capacity, or other items, they have other ones", () => {
+    const trolley = (loads: readonly JobLoads[]) => loads[0]?.openings[1]?.checked.verdict;
+    expect([of(generous), of({ ...generous, trolleyCarries: 20 })].map(trolley)).toEqual([
+      "within",
+      "over",
+    ]);
+    expect(trolley(of(generous))).toBe("within");
+    const without = new Map([...result.items].filter(([code]) => !code.startsWith("panel")));
+    expect(without.size).toBeLessThan(result.items.size);
+    expect(of(generous, without)[0]?.openings[1]?.leafWeight).toBeNull();
+  });
+});
+
 test("a hinged door hangs from no track", () => {
   const loads = loadsOf({ type: "hinged door", width: "3'" }, generous);
   expect([loads.openings, loads.findings]).toEqual([[], []]);
