@@ -40,7 +40,7 @@ export function MarginChart({ rows }: { readonly rows: readonly MarginRow[] }) {
             <div className={mergeClasses(shared.small, styles.words)}>
               <span className={styles.name}>{job}</span>
               <span className={shared.number}>
-                {shareWords(margin)} of {typedWords(target)}: {gapWords(gap)}
+                {shareWords(margin)}, target {typedWords(target)}: {gapWords(gap)}
               </span>
             </div>
             <Bars

@@ -61,13 +61,18 @@ export function* drawHangingLoads(jobs: readonly JobLoads[]): Steps<Drawing> {
     fittedRow(headingRow(headings), widths),
   ];
   const heading = rows.length - 1;
+  // A job begins a page: its engineer gets those.
+  const breaks: number[] = [];
   const all = jobs.reduce((sum, { openings }) => sum + openings.length, 0);
   let done = 0;
   /** What leaves are weighed from, by its words: of many openings it is the same. */
   const weighed = new Map<string, DrawnRow>();
   for (const { job, openings } of jobs) {
     if (openings.length === 0) continue;
-    if (rows.length > heading + 1) rows.push(blankRow);
+    if (rows.length > heading + 1) {
+      rows.push(blankRow);
+      breaks.push(rows.length);
+    }
     rows.push(wordsRow(job, "group", width));
     for (const loads of openings) {
       if (done % slice === 0) yield done / all;
@@ -90,6 +95,7 @@ export function* drawHangingLoads(jobs: readonly JobLoads[]): Steps<Drawing> {
     print: printSetup({
       orientation: "landscape",
       headingRow: heading,
+      breaksBefore: breaks,
       subject: "",
       title: "Hanging loads",
       caution: loadCaution,

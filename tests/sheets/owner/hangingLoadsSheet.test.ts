@@ -79,3 +79,12 @@ test("the caution stands at the head of the sheet and at the foot of each page",
   expect(caution?.kind === "text" && caution.text).toContain("licensed engineer");
   expect(print.footer).toContain("licensed engineer");
 });
+
+test("each job but the first begins a page", () => {
+  const [north, south] = [loadsOf({}), { ...loadsOf({}), job: "South" }];
+  const { rows, print } = hangingLoadsSheet([north, south]);
+  const place = rows.findIndex(
+    ({ cells: [first] }) => first?.kind === "text" && first.text === "South",
+  );
+  expect(print.breaksBefore).toEqual([place]);
+});

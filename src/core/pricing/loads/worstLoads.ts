@@ -31,9 +31,11 @@ export const loadText = (load: number | null, unit: LoadCheck["unit"]): string =
   load === null ? "not known" : `${figureText(load, places[unit])} ${unit}`;
 
 /** Such as `over by 12.4 lb: 50 lb is entered`, or why nothing is checked. */
-export function verdictWords({ load, capacity, unit, verdict }: LoadCheck): string {
+export function verdictWords({ kind, load, capacity, unit, verdict }: LoadCheck): string {
   if (capacity === null) return "not checked: no capacity is entered";
-  const entered = `${loadText(capacity, unit)} is entered`;
+  // How far the track may sink is worked out from its span by what is entered.
+  const what = kind === "deflection" ? "allowed by what is entered" : "entered";
+  const entered = `${loadText(capacity, unit)} is ${what}`;
   if (load === null) return `not checked: the load is not known; ${entered}`;
   const apart = loadText(Math.abs(capacity - load), unit);
   return verdict === "over" ? `over by ${apart}: ${entered}` : `within by ${apart}: ${entered}`;
