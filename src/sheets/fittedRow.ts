@@ -3,7 +3,7 @@ import { columnPoints } from "../workbook/columnSize";
 import { isSetIn, shownValue, type DrawnCell, type DrawnRow, type Look } from "../workbook/drawing";
 import { lookStyles } from "../workbook/looks";
 import { wordsRow } from "./cells";
-import { brokenLines, wrappedHeight } from "./wrapped";
+import { brokenLines, linesHeight, wrappedHeight } from "./wrapped";
 
 const size = 10;
 const padding = 6;
@@ -25,15 +25,13 @@ export function fittedRow(drawn: DrawnRow, widths: readonly number[]): DrawnRow 
   const lines = texts.map((words, column) =>
     words === "" ? 1 : brokenLines(words, points(column), size, isBold(column)).length,
   );
-  if (lines.every((count) => count <= 1)) return drawn;
-  const heights = texts.map((words, column) =>
-    words === "" ? 0 : wrappedHeight(words, points(column), size, isBold(column)),
-  );
+  const most = Math.max(...lines);
+  if (most <= 1) return drawn;
   return {
     cells: drawn.cells.map((cell): DrawnCell | null =>
       cell === null ? null : { ...cell, wrap: true },
     ),
-    height: Math.max(...heights),
+    height: linesHeight(most, size),
   };
 }
 

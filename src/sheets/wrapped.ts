@@ -14,24 +14,31 @@ export function brokenLines(
   size: number,
   bold = false,
 ): readonly string[] {
+  const long = (text: string): number => cellWidth(text, size, bold);
+  const space = long(" ");
   const lines: string[] = [];
   let line = "";
-  const fits = (text: string): boolean => cellWidth(text, size, bold) <= width;
-  if (!/\s\s|[^\S ]/.test(words) && fits(words)) return [words.trim()];
-  for (const word of words.split(/\s+/).filter((each) => each !== "")) {
-    const longer = line === "" ? word : `${line} ${word}`;
-    if (fits(longer)) {
-      line = longer;
+  let taken = 0;
+  for (const word of words.split(/\s+/)) {
+    if (word === "") continue;
+    const more = long(word);
+    if (line === "" ? more <= width : taken + space + more <= width) {
+      taken += line === "" ? more : space + more;
+      line = line === "" ? word : `${line} ${word}`;
       continue;
     }
     if (line !== "") lines.push(line);
     line = "";
+    taken = 0;
     for (const character of word) {
-      if (line !== "" && !fits(line + character)) {
+      const wide = long(character);
+      if (line !== "" && taken + wide > width) {
         lines.push(line);
         line = "";
+        taken = 0;
       }
       line += character;
+      taken += wide;
     }
   }
   return line === "" && lines.length > 0 ? lines : [...lines, line];
@@ -49,6 +56,10 @@ export function oneLineOf(words: string, width: number, size: number, bold = fal
 /** Points from one line to the next. */
 export const lineHeight = (size: number): number => size * 1.32;
 
+/** Points of a row of so many lines. */
+export const linesHeight = (lines: number, size: number): number =>
+  Math.max(15, Math.ceil(lines * lineHeight(size)) + 3);
+
 /** Points of a row that shows the words in full. */
 export const wrappedHeight = (words: string, width: number, size: number, bold = false): number =>
-  Math.max(15, Math.ceil(brokenLines(words, width, size, bold).length * lineHeight(size)) + 3);
+  linesHeight(brokenLines(words, width, size, bold).length, size);

@@ -11,20 +11,20 @@ const classes: readonly (readonly [RegExp, number])[] = [
 ];
 const widest = 1;
 
+const emsOf = (character: string): number =>
+  classes.find(([pattern]) => pattern.test(character))?.[1] ?? widest;
+
+/** Looked up once for the usual characters: sheets of many rows measure all of their words. */
+const usual = Array.from({ length: 0x250 }, (_, code) => emsOf(String.fromCharCode(code)));
+
 /** Points that `text` of that size takes, in one line. A character that is not known counts as an em. */
 export function textWidth(text: string, size: number, bold = false): number {
   let ems = 0;
-  for (const character of text) ems += emsOf(character);
+  for (let place = 0; place < text.length; place += 1) {
+    const code = text.charCodeAt(place);
+    // The second half of a character of two.
+    if (code >= 0xdc00 && code <= 0xdfff) continue;
+    ems += usual[code] ?? emsOf(text.charAt(place));
+  }
   return ems * size * (bold ? 1.08 : 1);
-}
-
-/** Looked up once for each character: sheets of many rows measure all of their words. */
-const known = new Map<string, number>();
-
-function emsOf(character: string): number {
-  const before = known.get(character);
-  if (before !== undefined) return before;
-  const ems = classes.find(([pattern]) => pattern.test(character))?.[1] ?? widest;
-  known.set(character, ems);
-  return ems;
 }

@@ -5,6 +5,7 @@
  * gathered, and each type's rows are compiled together (`compileType`). Every bad row is a finding
  * with its cell; the good ones work, and an opening type says which of its rows do not.
  */
+import { counted } from "../base/counted";
 import type { Finding } from "../base/finding";
 import { nearestName, normalName } from "../formulas/names";
 import { chartLookup } from "./chart";
@@ -160,7 +161,7 @@ function typeFindings(rows: TypeRows, types: ReadonlyMap<string, string>): reado
     if (own.length <= fewRows) {
       const others = [...types].filter(([other]) => other !== key).map(([, other]) => other);
       const other = nearestName(name, others);
-      const values = { count: own.length, other: other ?? "" };
+      const values = { rows: counted(own.length, "row"), other: other ?? "" };
       if (other !== undefined) return [bookFinding("book-type-likeness", { ...details, values })];
     }
     const hasParts = (parts.get(key) ?? []).length > 0;

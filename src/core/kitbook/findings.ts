@@ -14,7 +14,7 @@ export const kitBookFindings = {
   },
   "book-type-likeness": {
     level: "warn",
-    says: 'The opening type "{found}" stands in {count} rows of the kit book only, and there is one called "{other}".',
+    says: 'The opening type "{found}" stands in {rows} of the kit book only, and there is one called "{other}".',
     todo: "Make them the same if they are meant to be.",
   },
   "book-type-without-parts": {

@@ -305,6 +305,16 @@ describe("a bad book", () => {
     expect(findings).toHaveLength(2);
   });
 
+  test("says in how few rows a type stands that is likely a slip", () => {
+    const row = "Slidng door | Bag | 1 | NUT | | 1";
+    const [first] = compiled({
+      parts: [row, ...Array.from({ length: 5 }, () => row.replace("Slidng", "Sliding"))],
+    }).findings;
+    expect(first?.message).toMatch(
+      /^The opening type "Slidng door" stands in 1 row of the kit book only, and there is one called "Sliding door"\./,
+    );
+  });
+
   test("shows the path of a cycle", () => {
     const sizes = ["Door | a | b | length", "Door | b | c | length", "Door | c | a | length"];
     const [first] = compiled({ sizes, parts: [onePart] }).findings;
