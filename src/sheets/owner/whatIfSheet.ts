@@ -142,6 +142,8 @@ const swingHeadings = [
   { words: "Margin there", numbers: true },
   { words: "Swing", numbers: true },
   { words: "Figure" },
+  { words: "" },
+  { words: "" },
 ];
 
 /** Under the names of the changes at the head of the sheet. */
@@ -196,9 +198,9 @@ function jobRow({ job, target }: WhatIfJob, model: CostModel | undefined, place:
     money(model.labour),
     money(model.freight),
     money(model.fixed),
-    number(model.bond, "percent"),
+    number(model.bond, "rate"),
     money(model.price),
-    number(shareOf(target), "percent"),
+    number(shareOf(target), "rate"),
     formula(`=ROUND(${cell(6)}*(1-${changeCell("Discount")}),2)`, model.price / 100, "money"),
     formula(`=ROUND(${direct}+${cell(5)}*${cell(8)},2)`, cost / 100, "money"),
     formula(`=${cell(8)}-${cell(9)}`, (model.price - cost) / 100, "money"),
