@@ -280,6 +280,24 @@ describe("work on the embedded page", () => {
     expect(cellOf(saved, 7, 0)?.value ?? null).toBeNull();
   });
 
+  test("what is typed in the formula bar goes into the cell", async () => {
+    const watched = await openPage();
+    const { page } = watched;
+    await choose(watched, asFile("Job.xlsx", workbook("Job.xlsx", [["Mark"], ["A-1"]])));
+    await expect(until(() => status(watched), "Opened Job.xlsx.")).resolves.toBe(true);
+    await page.mouse.click(cellAt.column, cellAt.row(2));
+    const bar = await page.locator("[data-u-comp=formula-bar] canvas").boundingBox();
+    // Behind the text, where the caret is then.
+    await page.mouse.click((bar?.x ?? 0) + 300, (bar?.y ?? 0) + 14);
+    await page.waitForTimeout(200);
+    await page.keyboard.type("23");
+    await page.keyboard.press("Enter");
+    await typeInColumnA(watched, 4, "in the cell");
+    const saved = snapshotOf(await save(watched));
+    expect(cellOf(saved, 1, 0)?.value).toBe("A-123");
+    expect(cellOf(saved, 3, 0)?.value).toBe("in the cell");
+  });
+
   test("a reload loses nothing, and starting over asks first", async () => {
     const watched = await openPage();
     const { page } = watched;

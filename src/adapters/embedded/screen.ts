@@ -45,6 +45,7 @@ import { embeddedWorkbook, type EmbeddedWorkbook } from "./embeddedWorkbook";
 import { openGridWorkbook, startEngine, type Engine, type PluginChoice } from "./engine";
 import { finishTyping } from "./cellEditor";
 import { bringIntoView } from "./cellsInView";
+import { keepFormulaBar } from "./formulaBar";
 import { nameGridControls } from "./gridControls";
 import { listenToGridKeys } from "./gridKeys";
 import { replaceLists } from "./gridLists";
@@ -118,6 +119,7 @@ export function openScreen(
   replaceLists(engine, () => giveKeyboard(engine));
   listenToGridKeys(engine, container, (sheet, cell) => void workbook.goTo({ sheet, ...cell }));
   nameGridControls(engine, container);
+  keepFormulaBar(engine, container);
   fitFreeze(engine, container);
   skipChecksOfWhatIsGone(engine);
   if (onReason !== undefined) watchErrorReasons(engine, faults, onReason);
