@@ -4,7 +4,7 @@ import type { Factor } from "../../core/pricing/chances/whatIf";
 
 const words: Readonly<Record<Exclude<RangeSubject, "material">, string>> = {
   hours: "Labour hours",
-  rate: "Labour rate",
+  rate: "Wages",
   freight: "Freight",
   price: "Price",
 };
