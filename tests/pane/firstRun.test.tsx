@@ -20,6 +20,9 @@ describe("a workbook without a schedule", () => {
     expect(names.slice(0, 3)).toEqual(["Notes", "Schedule", "Items"]);
     expect(names).toContain("Kit book parts");
     expect(await workbook.activeSheet()).toBe("Schedule");
+    // Whoever types at once types the first opening, and no heading over.
+    expect(await workbook.selection()).toMatchObject({ sheet: "Schedule", row: 1, column: 0 });
+    expect(screen.getByText(/The schedule has no opening yet/)).toBeTruthy();
     expect(workbook.snapshot().sheets[0]?.rows[0]?.[0]?.value).toBe("call the architect");
   });
 

@@ -10,6 +10,11 @@ const useFindings = {
     says: "No opening was found in this workbook.",
     todo: "Make a schedule with a row of headings (mark, type, quantity, width, height, post height) and a row for each opening.",
   },
+  "schedule-empty": {
+    level: "stop",
+    says: "The schedule has no opening yet.",
+    todo: "Type the first below its headings.",
+  },
 } as const satisfies FindingTable;
 
 export type WorkbookTakeOff = {
@@ -29,7 +34,8 @@ export function workbookTakeOff(
   result: Estimate,
 ): WorkbookTakeOff {
   const isEmpty = inputs.schedules.every((schedule) => schedule.rows.length === 0);
-  const none = isEmpty ? [makeFinding(useFindings, "no-openings", {})] : [];
+  const why = inputs.schedules.length === 0 ? "no-openings" : "schedule-empty";
+  const none = isEmpty ? [makeFinding(useFindings, why, {})] : [];
   const findings = [...none, ...inputs.findings, ...corrections.findings, ...result.findings];
   return {
     inputs,

@@ -10,12 +10,15 @@ export type CountSummary = {
   readonly otherStops: number;
 };
 
+/** Stops that only say that there is no opening to count. */
+const ofNoRow: ReadonlySet<string> = new Set(["no-openings", "schedule-empty"]);
+
 export function countSummary({ estimate, findings }: WorkbookTakeOff): CountSummary {
   const rows = estimate.jobs.reduce((sum, job) => sum + job.rows, 0);
   const uncounted = estimate.jobs.flatMap((job) => job.uncounted);
   const ofRows = new Set(uncounted.flatMap((row) => row.findings));
   const otherStops = findings.filter(
-    (finding) => finding.level === "stop" && finding.code !== "no-openings" && !ofRows.has(finding),
+    (finding) => finding.level === "stop" && !ofNoRow.has(finding.code) && !ofRows.has(finding),
   ).length;
   return { rows, counted: rows - uncounted.length, uncounted: uncounted.length, otherStops };
 }

@@ -1,4 +1,4 @@
-/** Adds sheets that are the person's from then on, beside what the workbook has, and shows the first. */
+/** Adds sheets that are the person's from then on, beside what the workbook has, and goes below the headings of the first. */
 import { useState } from "react";
 import type { Drawing } from "../../workbook/drawing";
 import { usePane } from "../state/paneContext";
@@ -20,7 +20,8 @@ export function useAddSheets(): AddingSheets {
       .then((written) => {
         const first = written.ok ? written.value[0] : undefined;
         if (!written.ok) showFault(written.error);
-        if (first !== undefined) goTo({ sheet: first.name, row: 0, column: 0 });
+        if (first !== undefined)
+          goTo({ sheet: first.name, row: drawings[0]?.frozenRows ?? 0, column: 0 });
       }, onThrown)
       .finally(() => setBusy(false));
   };
