@@ -46,12 +46,15 @@ function applySection<Row extends BookRow>(
   );
   // Added rows by the row of `before` that they come behind; -1 before all.
   const behind = new Map<number, Row[]>();
+  const anchors = anchorsOf(after.length, partners);
   for (const { kind, after: number } of changes) {
     if (kind !== "added" || number === null) continue;
     const row = after[number - 1];
     if (row === undefined) continue;
-    const anchor = anchorOf(number - 1, partners);
-    behind.set(anchor, [...(behind.get(anchor) ?? []), row]);
+    const anchor = anchors[number - 1] ?? -1;
+    const rows = behind.get(anchor);
+    if (rows === undefined) behind.set(anchor, [row]);
+    else rows.push(row);
   }
   return [
     ...(behind.get(-1) ?? []),
@@ -62,11 +65,15 @@ function applySection<Row extends BookRow>(
   ];
 }
 
-/** The row of the first book that stands before row `index` of the second; -1 where none does. */
-function anchorOf(index: number, partners: ReadonlyMap<number | null, number | null>): number {
-  for (let earlier = index - 1; earlier >= 0; earlier -= 1) {
-    const partner = partners.get(earlier) ?? null;
-    if (partner !== null) return partner;
-  }
-  return -1;
+/** For each row of the second book, the row of the first that stands before it; -1 where none does. */
+function anchorsOf(
+  count: number,
+  partners: ReadonlyMap<number | null, number | null>,
+): readonly number[] {
+  let last = -1;
+  return Array.from({ length: count }, (_, index) => {
+    const anchor = last;
+    last = partners.get(index) ?? last;
+    return anchor;
+  });
 }

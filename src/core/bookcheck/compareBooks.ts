@@ -1,7 +1,8 @@
 /** What is different between two kit books, row by row and cell by cell. */
 import type { TypedCell } from "../base/cell";
+import { between, finish, type Steps } from "../base/steps";
 import { kitBookSections, type KitBookRows, type KitBookSection } from "../kitbook/rows";
-import { cellWords, columnsOf, matchRows, rowsOf, type BookRow } from "./matchRows";
+import { cellWords, columnsOf, matchInSteps, rowsOf, type BookRow } from "./matchRows";
 
 export type CellChange = {
   readonly column: string;
@@ -30,27 +31,42 @@ const nothing: TypedCell = { value: null, place: null };
  * where they were. Nothing for two books that say the same. The order of rows by itself is no change.
  */
 export const compareBooks = (before: KitBookRows, after: KitBookRows): readonly RowChange[] =>
-  kitBookSections.flatMap((section) => {
+  finish(compareBooksInSteps(before, after));
+
+const rowsInStep = 200;
+
+/** The same, some rows a step. */
+export function* compareBooksInSteps(
+  before: KitBookRows,
+  after: KitBookRows,
+): Steps<readonly RowChange[]> {
+  let all: readonly RowChange[] = [];
+  for (const [nth, section] of kitBookSections.entries()) {
     const old = rowsOf(before, section);
     const now = rowsOf(after, section);
-    const changes = matchRows(section, old, now).flatMap((pair): readonly RowChange[] => {
+    const start = nth / kitBookSections.length;
+    const half = start + 0.5 / kitBookSections.length;
+    const pairs = yield* between(start, half, matchInSteps(section, old, now));
+    const changes: RowChange[] = [];
+    for (const [index, pair] of pairs.entries()) {
+      if (index % rowsInStep === 0) yield half;
       const first = pair.before === null ? null : (old[pair.before] ?? null);
       const second = pair.after === null ? null : (now[pair.after] ?? null);
       const cells = cellChanges(section, first, second);
-      if (first !== null && second !== null && cells.length === 0) return [];
-      return [
-        {
-          section,
-          kind: first === null ? "added" : second === null ? "removed" : "changed",
-          what: describeRow(section, second ?? first ?? {}),
-          before: pair.before === null ? null : pair.before + 1,
-          after: pair.after === null ? null : pair.after + 1,
-          cells,
-        },
-      ];
-    });
-    return changes.toSorted((one, other) => placeOf(one) - placeOf(other));
-  });
+      if (first !== null && second !== null && cells.length === 0) continue;
+      changes.push({
+        section,
+        kind: first === null ? "added" : second === null ? "removed" : "changed",
+        what: describeRow(section, second ?? first ?? {}),
+        before: pair.before === null ? null : pair.before + 1,
+        after: pair.after === null ? null : pair.after + 1,
+        cells,
+      });
+    }
+    all = [...all, ...changes.toSorted((one, other) => placeOf(one) - placeOf(other))];
+  }
+  return all;
+}
 
 const placeOf = ({ before, after }: RowChange): number => after ?? (before ?? 0) - 0.5;
 

@@ -1,4 +1,5 @@
 /** Which rows of two kit books are the same row: first those that are alike, then by what they are about. */
+import { finish, type Steps } from "../base/steps";
 import { cellText, type TypedCell } from "../base/cell";
 import { normalName } from "../formulas/names";
 import { typeKey } from "../kitbook/kitBook";
@@ -61,17 +62,28 @@ const identities: Readonly<Record<KitBookSection, readonly Identity[]>> = {
  * Pairs the rows of a section, each at most once. Of several rows about the same thing the first goes
  * with the first, the second with the second. Which book comes first makes no difference to who is paired.
  */
-export function matchRows(
+export const matchRows = (
   section: KitBookSection,
   before: readonly BookRow[],
   after: readonly BookRow[],
-): readonly RowPair[] {
+): readonly RowPair[] => finish(matchInSteps(section, before, after));
+
+const rowsInStep = 200;
+
+/** The same, some rows a step. */
+export function* matchInSteps(
+  section: KitBookSection,
+  before: readonly BookRow[],
+  after: readonly BookRow[],
+): Steps<readonly RowPair[]> {
   const partner = new Map<number, number>();
   const taken = new Set<number>();
   const whole: Identity = (row) => columnsOf(section).map((column) => cellWords(row[column]));
-  for (const identity of [whole, ...identities[section]]) {
+  const ways = [whole, ...identities[section]];
+  for (const [way, identity] of ways.entries()) {
     const waiting = new Map<string, number[]>();
     for (const [index, row] of after.entries()) {
+      if (index % rowsInStep === 0) yield way / ways.length;
       if (taken.has(index)) continue;
       const key = JSON.stringify(identity(row));
       const same = waiting.get(key);
@@ -79,6 +91,7 @@ export function matchRows(
       else same.push(index);
     }
     for (const [index, row] of before.entries()) {
+      if (index % rowsInStep === 0) yield (way + 0.5) / ways.length;
       if (partner.has(index)) continue;
       const found = waiting.get(JSON.stringify(identity(row)))?.shift();
       if (found === undefined) continue;

@@ -7,6 +7,7 @@
  */
 import { counted } from "../base/counted";
 import type { Finding } from "../base/finding";
+import { between, finish, type Steps } from "../base/steps";
 import { nearestName, normalName } from "../formulas/names";
 import { chartLookup } from "./chart";
 import type { KnownChart } from "./compileFormulas";
@@ -25,30 +26,38 @@ export type KitBookResult = { readonly book: KitBook; readonly findings: readonl
  * typed; formulas use them by their `normalName`. One that a size of the book has too is reported,
  * and formulas of types with that size use the size.
  */
-export function compileKitBook(
+export const compileKitBook = (
   rows: KitBookRows,
   furtherHeadings: readonly string[],
-): KitBookResult {
+): KitBookResult => finish(compileInSteps(rows, furtherHeadings));
+
+/** The same, an opening type a step. */
+export function* compileInSteps(
+  rows: KitBookRows,
+  furtherHeadings: readonly string[],
+): Steps<KitBookResult> {
   const charts = readCharts(rows.charts);
   const known = knownCharts(charts);
   const read: TypeRows = {
-    sizes: rows.sizes.map((row, index) => readSizeRow(row, index + 1)),
-    parts: rows.parts.map((row, index) => readPartRow(row, index + 1)),
-    limits: rows.limits.map((row, index) => readLimitRow(row, index + 1)),
+    sizes: yield* between(0, 0.1, eachInSteps(rows.sizes, readSizeRow)),
+    parts: yield* between(0.1, 0.2, eachInSteps(rows.parts, readPartRow)),
+    limits: yield* between(0.2, 0.3, eachInSteps(rows.limits, readLimitRow)),
   };
   const fields = allFields(furtherHeadings);
   const types = typeNames(read);
   const sizes = byType(read.sizes, types.keys());
   const parts = byType(read.parts, types.keys());
   const limits = byType(read.limits, types.keys());
-  const compiled = [...types].map(([key, name]) => {
+  const compiled: CompiledType[] = [];
+  for (const [key, name] of types) {
+    yield 0.3 + (0.7 * compiled.length) / types.size;
     const ofType = {
       sizes: sizes.get(key) ?? [],
       parts: parts.get(key) ?? [],
       limits: limits.get(key) ?? [],
     };
-    return compileType(name, ofType, fields, known);
-  });
+    compiled.push(compileType(name, ofType, fields, known));
+  }
   const book: KitBook = {
     fields,
     types: compiled.map(({ type }) => type),
@@ -62,6 +71,21 @@ export function compileKitBook(
     ...typeFindings(read, types),
   ];
   return { book, findings };
+}
+
+const rowsInStep = 100;
+
+/** Each row with its number, from 1. */
+function* eachInSteps<Row, Read>(
+  rows: readonly Row[],
+  read: (row: Row, number: number) => Read,
+): Steps<readonly Read[]> {
+  const done: Read[] = [];
+  for (const row of rows) {
+    if (done.length % rowsInStep === 0) yield done.length / rows.length;
+    done.push(read(row, done.length + 1));
+  }
+  return done;
 }
 
 function knownCharts({ charts, broken }: ReadCharts): ReadonlyMap<string, KnownChart> {
