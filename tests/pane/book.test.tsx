@@ -1,6 +1,6 @@
 /** @jest-environment jsdom */
 import { afterEach, describe, expect, test } from "@jest/globals";
-import { cleanup, within } from "@testing-library/react";
+import { cleanup, waitFor, within } from "@testing-library/react";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
 import { setUpDrawings } from "../../src/app/writing/setUpWorkbook";
 import { starterKitBook } from "../../src/core/kitbook/starter/starterKitBook";
@@ -193,6 +193,33 @@ describe("other books", () => {
     return part;
   };
 
+  /** The button waits until the book that comes of it is checked. */
+  const takeOver = async (
+    user: Awaited<ReturnType<typeof openBook>>["user"],
+    part: HTMLElement,
+  ): Promise<void> => {
+    const button = () => within(part).getByRole("button", { name: "Take over 1 row" });
+    await waitFor(() => expect(button().getAttribute("aria-disabled")).not.toBe("true"));
+    await user.click(button());
+  };
+
+  test("can be stopped while it compares, and go on; nothing is taken over unchecked", async () => {
+    const workbook = await ownBook();
+    const opened = await openBook(workbook);
+    const part = await choose(opened, "other.csv", workbookOf({ Book: kitBookLines(otherBook) }));
+    await within(part).findByText(/^Comparing with other\.csv: \d+ %/);
+    await opened.user.click(within(part).getByRole("button", { name: "Stop" }));
+    expect(text(part)).toContain("Stopped.");
+    await opened.user.click(within(part).getByRole("button", { name: "Go on" }));
+    await within(part).findByText("other.csv: 2 rows differ, 1 to take over");
+    const before = workbook.snapshot().sheets;
+    await opened.user.click(within(part).getByRole("button", { name: "None" }));
+    await opened.user.click(within(part).getByRole("button", { name: "All of them" }));
+    expect(text(part)).toContain("Checking the book that comes of it");
+    await opened.user.click(within(part).getByRole("button", { name: "Take over 2 rows" }));
+    expect(workbook.snapshot().sheets).toEqual(before);
+  });
+
   test("shows what would change, row by row, and writes what was wanted beside the old sheets", async () => {
     const workbook = await ownBook();
     const before = workbook.snapshot().sheets;
@@ -202,14 +229,14 @@ describe("other books", () => {
     const [changed, removed] = within(part).getAllByRole<HTMLInputElement>("checkbox");
     expect([changed?.checked, removed?.checked]).toEqual([true, false]);
     expect(workbook.snapshot().sheets).toEqual(before);
-    await opened.user.click(within(part).getByRole("button", { name: "Take over 1 row" }));
+    await takeOver(opened.user, part);
     await within(opened.view).findByText("Counted by the workbook’s own kit book, edition 2.");
     expect(workbook.snapshot().sheets.slice(0, before.length)).toEqual(before);
     await within(part).findByText(/4 sheets written/);
     await within(part).findByText(/1 row differs, 0 to take over/);
     // The row that only this book has goes too where a person says so.
     await opened.user.click(within(part).getByRole("button", { name: "All of them" }));
-    await opened.user.click(within(part).getByRole("button", { name: "Take over 1 row" }));
+    await takeOver(opened.user, part);
     await within(part).findByText("The kit book in other.csv says the same as this one.");
   });
 

@@ -7,9 +7,10 @@
  */
 import type { Finding } from "../../core/base/finding";
 import { ok, type Result } from "../../core/base/result";
+import { between, finish, type Steps } from "../../core/base/steps";
 import { applyChanges, type Wanted } from "../../core/bookcheck/applyChanges";
-import { compareBooks, type RowChange } from "../../core/bookcheck/compareBooks";
-import { compileKitBook } from "../../core/kitbook/compileKitBook";
+import { compareBooksInSteps, type RowChange } from "../../core/bookcheck/compareBooks";
+import { compileInSteps, compileKitBook } from "../../core/kitbook/compileKitBook";
 import type { KitBookRows } from "../../core/kitbook/rows";
 import { kitBookDrawings } from "../../tables/kitBookDrawings";
 import { readKitBook, type KitBookReading } from "../../tables/kitBookTable";
@@ -30,15 +31,17 @@ export type KitBookImport = {
 
 type HandRows = Pick<KitBookAtHand, "rows" | "isStarter">;
 
-export const kitBookImport = (
+export const kitBookImport = (hand: HandRows, after: KitBookRows): KitBookImport =>
+  finish(importInSteps(hand, after));
+
+/** The same, some rows a step. */
+export function* importInSteps(
   { rows, isStarter }: HandRows,
   after: KitBookRows,
-): KitBookImport => ({
-  before: rows,
-  after,
-  isFirst: isStarter,
-  changes: compareBooks(rows, after),
-});
+): Steps<KitBookImport> {
+  const changes = yield* compareBooksInSteps(rows, after);
+  return { before: rows, after, isFirst: isStarter, changes };
+}
 
 /** What is taken over unless a person says otherwise: a row that the other book lacks is kept. */
 export const isOffered = ({ kind }: RowChange, { isFirst }: KitBookImport): boolean =>
@@ -59,6 +62,24 @@ export const importFindings = (
   rows: KitBookRows,
   headings: readonly string[],
 ): readonly Finding[] => compileKitBook(rows, headings).findings;
+
+export type ImportedBook = {
+  readonly rows: KitBookRows;
+  /** What would not work in it. */
+  readonly stops: readonly Finding[];
+};
+
+/** The book that comes of the changes wanted, checked, an opening type a step. */
+export function* checkedImport(
+  change: KitBookImport,
+  isWanted: Wanted,
+  headings: readonly string[],
+): Steps<ImportedBook> {
+  const rows = importedRows(change, isWanted);
+  yield 0.1;
+  const { findings } = yield* between(0.1, 1, compileInSteps(rows, headings));
+  return { rows, stops: findings.filter(({ level }) => level === "stop") };
+}
 
 /** The sheets of the next edition after `edition`, which is 0 where there is none. */
 export const importDrawings = (rows: KitBookRows, edition: number): readonly Drawing[] =>

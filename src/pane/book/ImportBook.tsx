@@ -13,6 +13,7 @@ import { ChangeCard } from "./ChangeCard";
 import { MoreList } from "./MoreList";
 import { changeKey, useImport, type ImportState } from "./useImport";
 import { useWriteDrawings, type WriteDrawings } from "./useWriteDrawings";
+import { Worked } from "./Worked";
 import { WriteButton } from "./WriteButton";
 
 export type ImportBookProps = { readonly hand: KitBookAtHand; readonly inputs: Inputs };
@@ -36,15 +37,21 @@ export function ImportBook({ hand, inputs }: ImportBookProps) {
       />
       <Outcome writing={writing.writing} />
       {state.fault === "" ? null : <Notice level="stop">{state.fault}</Notice>}
-      {state.file === null ? null : state.changes.length === 0 ? (
-        <div role="status">The kit book in {state.file.name} says the same as this one.</div>
-      ) : (
-        <Changes
-          state={state}
-          name={state.file.name}
-          edition={inputs.kitBookEdition + 1}
-          {...writing}
-        />
+      {state.file === null ? null : (
+        <Worked name={`Comparing with ${state.file.name}`} steps={state.comparing}>
+          {() =>
+            state.changes.length === 0 ? (
+              <div role="status">The kit book in {state.file?.name} says the same as this one.</div>
+            ) : (
+              <Changes
+                state={state}
+                name={state.file?.name ?? ""}
+                edition={inputs.kitBookEdition + 1}
+                {...writing}
+              />
+            )
+          }
+        </Worked>
       )}
       {state.file?.findings.map(({ message }) => (
         <div key={message} className={shared.small}>
@@ -64,7 +71,7 @@ type ChangesProps = WriteDrawings & {
 function Changes({ state, name, edition, writing, write }: ChangesProps) {
   const styles = useBookStyles();
   const shared = useSharedStyles();
-  const { changes, isTaken, take, taken, starterRowsGone, stops } = state;
+  const { changes, isTaken, take, taken, starterRowsGone, checking } = state;
   return (
     <>
       <div role="status">
@@ -105,12 +112,16 @@ function Changes({ state, name, edition, writing, write }: ChangesProps) {
           />
         )}
       </MoreList>
-      {stops.map(({ message }) => (
-        <div key={message} className={styles.fault}>
-          <LevelIcon level="stop" />
-          <span>A row would not work then. {message}</span>
-        </div>
-      ))}
+      <Worked name="Checking the book that comes of it" steps={checking}>
+        {(book) =>
+          book?.stops.map(({ message }) => (
+            <div key={message} className={styles.fault}>
+              <LevelIcon level="stop" />
+              <span>A row would not work then. {message}</span>
+            </div>
+          ))
+        }
+      </Worked>
       <div className={shared.small}>
         {edition === 1
           ? "The book is written as four new sheets, and counts from then on."
@@ -119,7 +130,7 @@ function Changes({ state, name, edition, writing, write }: ChangesProps) {
       <WriteButton
         label={`Take over ${counted(taken, "row")}`}
         writing={writing}
-        canWrite={taken > 0}
+        canWrite={taken > 0 && checking.state.kind === "done"}
         onWrite={() => write(state.draw())}
       />
     </>

@@ -1,12 +1,12 @@
 /** Taking over another kit book: the file that was chosen, what it would change, and which of it is wanted. */
-import { useMemo, useState } from "react";
+import { useCallback, useMemo, useState } from "react";
 import {
+  checkedImport,
   importDrawings,
-  importedRows,
-  importFindings,
+  importInSteps,
   isOffered,
-  kitBookImport,
   kitBookIn,
+  type ImportedBook,
 } from "../../app/kitbook/importKitBook";
 import type { Inputs } from "../../app/reading/inputs";
 import type { KitBookAtHand } from "../../app/kitbook/kitBookAtHand";
@@ -15,6 +15,8 @@ import type { RowChange } from "../../core/bookcheck/compareBooks";
 import { headingsOf } from "../../core/estimate/estimate";
 import type { KitBookRows } from "../../core/kitbook/rows";
 import type { Drawing } from "../../workbook/drawing";
+import { alreadyDone } from "../../core/base/steps";
+import { useSteps, type StepsHandle } from "./useSteps";
 import { useBroken } from "../state/useBroken";
 import { usePane } from "../state/paneContext";
 
@@ -38,8 +40,9 @@ export type ImportState = {
   readonly taken: number;
   /** Rows of the starter that go because the other book has none of them; none where a person's own book counts. */
   readonly starterRowsGone: readonly RowChange[];
-  /** What would not work in the book that comes of it. */
-  readonly stops: readonly Finding[];
+  readonly comparing: StepsHandle<unknown>;
+  /** The book that comes of it, once it is put together and checked. */
+  readonly checking: StepsHandle<ImportedBook | null>;
   readonly draw: () => readonly Drawing[];
 };
 
@@ -63,19 +66,15 @@ export function useImport(hand: KitBookAtHand, inputs: Inputs): ImportState {
     else setFile({ name: picked.name, rows: read.value.rows, findings: read.value.findings });
   };
 
-  const change = useMemo(
-    () => (file === null ? null : kitBookImport(hand, file.rows)),
-    [hand, file],
+  const comparing = useSteps(
+    useCallback(
+      () => (file === null ? alreadyDone(null) : importInSteps(hand, file.rows)),
+      [hand, file],
+    ),
   );
+  const change = comparing.state.kind === "done" ? comparing.state.result : null;
   const isTaken = (each: RowChange): boolean =>
     change !== null && (chosen.get(changeKey(each)) ?? isOffered(each, change));
-  const rows = useMemo(
-    () =>
-      change === null
-        ? null
-        : importedRows(change, (each) => chosen.get(changeKey(each)) ?? isOffered(each, change)),
-    [change, chosen],
-  );
   // What the other book has comes first, and what it lacks behind that.
   const changes = useMemo(
     () =>
@@ -85,15 +84,20 @@ export function useImport(hand: KitBookAtHand, inputs: Inputs): ImportState {
     [change],
   );
   const headings = headingsOf(inputs.schedules).join("\n");
-  const stops = useMemo(
-    () =>
-      rows === null
-        ? []
-        : importFindings(rows, headings === "" ? [] : headings.split("\n")).filter(
-            ({ level }) => level === "stop",
-          ),
-    [rows, headings],
+  const checking = useSteps(
+    useCallback(
+      () =>
+        change === null
+          ? alreadyDone(null)
+          : checkedImport(
+              change,
+              (each) => chosen.get(changeKey(each)) ?? isOffered(each, change),
+              headings === "" ? [] : headings.split("\n"),
+            ),
+      [change, chosen, headings],
+    ),
   );
+  const book = checking.state.kind === "done" ? checking.state.result : null;
   return {
     file,
     fault,
@@ -112,8 +116,9 @@ export function useImport(hand: KitBookAtHand, inputs: Inputs): ImportState {
     starterRowsGone: hand.isStarter
       ? changes.filter((each) => each.kind === "removed" && isTaken(each))
       : [],
-    stops,
-    draw: () => (rows === null ? [] : importDrawings(rows, inputs.kitBookEdition)),
+    comparing,
+    checking,
+    draw: () => (book === null ? [] : importDrawings(book.rows, inputs.kitBookEdition)),
   };
 }
 
