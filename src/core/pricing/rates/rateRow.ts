@@ -13,7 +13,10 @@ export type RateRow = {
   readonly says: string;
   /** The most that may be typed, percentages in percent; `mostOf` its kind where absent. */
   readonly most?: number;
-  /** Beyond so many percent a typed percentage is doubted: it may be one without its sign. */
+  /**
+   * Beyond so many percent a typed percentage is doubted: it may be one without its sign. Where that
+   * begins is a judgement, with no source.
+   */
   readonly usual?: number;
   /** What may be typed, for `choice`, or named, for `groups`. */
   readonly choices?: readonly string[];
