@@ -56,7 +56,11 @@ export function marginsSheet({ rows, total }: MarginTable, currencySign: string)
     columnWidths: widths,
     rows: [
       wordsRow("Margins", "title", width, { height: 26 }),
-      wordsRow(`Amounts in ${currencySign}. What is most at risk stands first.`, "subtitle", width),
+      wordsRow(
+        `Amounts in ${currencySign}. What is most at risk stands first. Cost and price are as they were written: typing on a price sheet does not change them here.`,
+        "subtitle",
+        width,
+      ),
       { ...headingRow(headings), height: 30 },
       ...rows.map((job, index) => {
         const place = first + index;
