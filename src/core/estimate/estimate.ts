@@ -32,6 +32,7 @@ import type { UncountedRow } from "../openings/opening";
 import type { Schedule } from "../openings/openingRow";
 import { checkItems, type CheckedItems, type ItemRow, type Items } from "../pricing/item";
 import { materialDoubts } from "../pricing/material";
+import { nearSizes } from "../takeoff/nearSizes";
 import { jobKey, takeOff, type TakeOff } from "../takeoff/takeOff";
 import { findingsByOpening, jobEstimate, type JobEstimate, type JobParts } from "./jobEstimate";
 import { withoutOverloaded, type OverloadStop } from "./overloadStop";
@@ -133,6 +134,7 @@ export function* finishEstimate(phases: Phases): Steps<Estimate> {
   const scheduleFindings = [
     ...checked.flatMap((schedule) => schedule.findings),
     ...taken.findings,
+    ...nearSizes(taken.jobs, phases.rules.showLength),
   ].sort(byPlace);
   const findings = [
     ...compiled.findings,

@@ -32,4 +32,9 @@ export const takeOffFindings = {
     says: "Not counted: {row} names no item for this opening ({formula}).",
     todo: "Mend the formula so that it always gives an item's code.",
   },
+  "size-nearly-alike": {
+    level: "note",
+    says: "{item} is {found} here and {there} elsewhere in the job, less than {closest} apart: they are made, bought and bagged as two sizes.",
+    todo: "If the same is meant, type it the same way.",
+  },
 } as const satisfies FindingTable;
