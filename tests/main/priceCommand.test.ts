@@ -148,7 +148,7 @@ describe("what an owner asks", () => {
       readonly loads: readonly { readonly mark: string; readonly leafWeight: number }[];
     }[];
   };
-  const asked = ["--json", "--what-if", "hours=10 %, material:Track=-5", "--actuals"];
+  const asked = ["--json", "--what-if", "hours=10 %, material:Track=-5, wages=5 %", "--actuals"];
 
   test("comes with --json beside the prices, the same for the same seed", () => {
     const first = price(demo, ...asked, "--simulate", "7", "--draws", "2000");

@@ -24,7 +24,7 @@ export type PriceArguments = {
   readonly accept: readonly number[];
 };
 
-/** Changes by what they are of: `material`, `material:FAMILY`, `hours`, `rate`, `freight`, `discount`. */
+/** Changes by what they are of: `material`, `material:FAMILY`, `hours`, `wages`, `freight`, `discount`. */
 export type AskedChanges = ReadonlyMap<string, Percent>;
 
 const usage = [
@@ -101,7 +101,7 @@ export function readPriceArguments(words: readonly string[]): Result<PriceArgume
   return ok({ ...wish, changes: changes.value });
 }
 
-const movable = ["material", "hours", "rate", "freight", "discount"] as const;
+const movable = ["material", "hours", "wages", "freight", "discount"] as const;
 const mostChange = percent(10_000_000);
 
 function readChanges(text: string): Result<AskedChanges, string> {
@@ -136,7 +136,7 @@ export function whatIfOf(changes: AskedChanges, families: Iterable<string>): Wha
     ...asEstimated,
     material,
     hours: of("hours"),
-    rate: of("rate"),
+    rate: of("wages"),
     freight: of("freight"),
     discount: of("discount"),
   };

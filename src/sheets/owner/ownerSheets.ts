@@ -2,11 +2,7 @@
 import type { CellValue } from "../../core/base/cell";
 import { alternateKinds } from "../../core/pricing/alternates/alternates";
 import { alternateActs } from "../../core/pricing/alternates/alternateRows";
-import {
-  rangeShapes,
-  rangeSubjects,
-  type OwnerRange,
-} from "../../core/pricing/chances/ownerRanges";
+import { rangeShapes, rangeWords, type OwnerRange } from "../../core/pricing/chances/ownerRanges";
 import { shareOf } from "../../core/pricing/rates/percent";
 import { termKinds, type TermKind } from "../../core/pricing/quotationTerms";
 import { actualKinds } from "../../core/pricing/actuals/typedActuals";
@@ -41,7 +37,7 @@ export const rangesSheet = (ranges: readonly OwnerRange[], notice: string | null
       {
         words: "Range of",
         width: 28,
-        list: rangeSubjects,
+        list: Object.values(rangeWords),
         note: "One family of material: material: FAMILY. The price: what winning the job may take off it.",
       },
       { words: "Job", width: 30, note: "Blank for every job." },
@@ -61,7 +57,7 @@ export const rangesSheet = (ranges: readonly OwnerRange[], notice: string | null
       },
     ],
     rows: ranges.map(({ subject, family, job, low, likely, high, shape }) => [
-      family === "" ? subject : `${subject}: ${family}`,
+      family === "" ? rangeWords[subject] : `${rangeWords[subject]}: ${family}`,
       job === "" ? null : job,
       shareOf(low),
       shareOf(likely),

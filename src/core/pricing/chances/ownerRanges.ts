@@ -16,6 +16,15 @@ import { factorsOf } from "./whatIf";
 export const rangeSubjects = ["material", "hours", "rate", "freight", "price"] as const;
 export type RangeSubject = (typeof rangeSubjects)[number];
 
+/** What each is called where a person reads or types it. */
+export const rangeWords = {
+  material: "material",
+  hours: "hours",
+  rate: "wages",
+  freight: "freight",
+  price: "price",
+} as const satisfies Readonly<Record<RangeSubject, string>>;
+
 /** `uniform`: all alike likely; `triangular`; `pert`: as a triangle, thinner at both ends. */
 export const rangeShapes = ["uniform", "triangular", "pert"] as const;
 export type RangeShape = (typeof rangeShapes)[number];

@@ -5,6 +5,7 @@ import {
   changeFault,
   rangeShapes,
   rangeSubjects,
+  rangeWords,
   type ChangeRange,
   type OwnerRange,
 } from "../chances/ownerRanges";
@@ -14,7 +15,7 @@ export const rangeFindings = {
   "range-subject-unknown": {
     level: "warn",
     says: "{found} is nothing that a range can be of; the row is not used.",
-    todo: "Use material, material: FAMILY, hours, rate, freight or price.",
+    todo: "Use material, material: FAMILY, hours, wages, freight or price.",
   },
   "range-wrong": {
     level: "warn",
@@ -37,7 +38,9 @@ export function checkRanges(rows: readonly RangeRow[]): {
   for (const row of rows) {
     const found = textOf(row.subject);
     const [name = "", ...rest] = found.split(":");
-    const subject = rangeSubjects.find((one) => one === name.trim().toLowerCase());
+    const word = name.trim().toLowerCase();
+    // Sheets of before called wages by their subject.
+    const subject = rangeSubjects.find((one) => rangeWords[one] === word || one === word);
     const place = row.subject?.place ?? null;
     if (subject === undefined || (rest.length > 0 && subject !== "material")) {
       findings.push(makeFinding(rangeFindings, "range-subject-unknown", { place, found }));

@@ -51,6 +51,11 @@ describe("as typed", () => {
     ]);
   });
 
+  test("wages by that word, and by the one that sheets of before have", () => {
+    const typed = read(row("Wages", "", [0, 0, 0.1]), row("rate", "", [0, 0, 0.2]));
+    expect(typed.map(({ subject }) => subject)).toEqual(["rate", "rate"]);
+  });
+
   test.each<readonly [string, RangeRow, string]>([
     ["another subject", row("weather", "", [0, 0, 0.1]), "range-subject-unknown"],
     ["a family of hours", row("hours: Track", "", [0, 0, 0.1]), "range-subject-unknown"],
