@@ -12,6 +12,7 @@ import { readLength } from "../core/lengths/readLength";
 import { fractionDenominators, writeLength, writeSize } from "../core/lengths/writeLength";
 import { majorUnits } from "../core/money/writeMoney";
 import { itemKey } from "../core/pricing/item";
+import { describeSource } from "../core/takeoff/describe";
 import { because, minutesOf, quantityOf } from "../core/takeoff/explain";
 import { countsIn } from "../core/takeoff/take";
 import type { OpeningAnswer } from "../app/openings/oneOpening";
@@ -167,7 +168,7 @@ export const functionTable: readonly WorksheetFunction[] = [
   },
   {
     name: "HOURS",
-    says: "Hours of one person for one opening: the kit book's minutes for its rows, without times of the job.",
+    says: "Hours of one person for one opening: the kit book's minutes for its rows, without times of the job. #N/A where a row's minutes cannot be worked out.",
     arguments: openingArguments,
     answers: "number",
     example: `=CRIB.HOURS("sliding door", A5, B5, C5, "yes", "concrete")`,
@@ -175,8 +176,20 @@ export const functionTable: readonly WorksheetFunction[] = [
       const answer = countGiven(opening, counter);
       if (!answer.ok) return answer;
       const counts = answer.value.lines.flatMap((line) => [...countsIn(line.counts)]);
-      // A row without minutes is work done with the part before it, as in a job's hours.
-      return ok(counts.reduce((sum, count) => sum + (minutesOf(count) ?? 0), 0) / 60);
+      let sum = 0;
+      for (const count of counts) {
+        const minutes = minutesOf(count);
+        if (!minutes.ok) {
+          const row = describeSource(count.part.source);
+          return err({
+            code: "na",
+            message: `The minutes of ${row} are no time: ${minutes.error}.`,
+          });
+        }
+        // A row without minutes is work done with the part before it, as in a job's hours.
+        sum += minutes.value ?? 0;
+      }
+      return ok(sum / 60);
     },
   },
   ...priceFunctions,

@@ -1,38 +1,8 @@
 import { describe, expect, test } from "@jest/globals";
-import { starterItems } from "../../src/core/kitbook/starter/items";
-import { starterKitBook } from "../../src/core/kitbook/starter/starterKitBook";
-import { openingCounter } from "../../src/app/openings/oneOpening";
-import { defaultSettings } from "../../src/app/settings";
 import { functionTable } from "../../src/functions/functionTable";
 import { functionMetadata } from "../../src/functions/metadata";
 import type { FunctionInput } from "../../src/functions/worksheetFunction";
-
-const counter = openingCounter(
-  {
-    readings: [],
-    schedules: [],
-    source: null,
-    sources: [],
-    scheduleSources: [],
-    kitBook: starterKitBook,
-    hasOwnKitBook: false,
-    kitBookEdition: 0,
-    items: starterItems,
-    hasOwnItems: false,
-    hasItemsSheet: false,
-    rates: null,
-    findings: [],
-  },
-  defaultSettings,
-);
-
-function ask(name: string, ...inputs: FunctionInput[]) {
-  const row = functionTable.find((each) => each.name === name);
-  if (row === undefined) throw new Error(`No function ${name}`);
-  const padded = row.arguments.map((_, index) => inputs[index] ?? null);
-  const answer = row.run(padded, counter);
-  return answer.ok ? answer.value : `${answer.error.code}: ${answer.error.message}`;
-}
+import { ask } from "./ask";
 
 const door = ["sliding door", `8'-0"`, 84, `7'`, "yes", "concrete"] as const;
 

@@ -1,41 +1,9 @@
 import { describe, expect, test } from "@jest/globals";
 import fc from "fast-check";
-import { openingCounter } from "../../src/app/openings/oneOpening";
-import { defaultSettings } from "../../src/app/settings";
-import { starterItems } from "../../src/core/kitbook/starter/items";
 import { starterKitBook } from "../../src/core/kitbook/starter/starterKitBook";
-import { functionTable } from "../../src/functions/functionTable";
-import type { FunctionInput } from "../../src/functions/worksheetFunction";
 import { estimateOf, pricesOf, ratesOf } from "../core/pricing/pricedJobs";
-
-const counter = openingCounter(
-  {
-    readings: [],
-    schedules: [],
-    source: null,
-    sources: [],
-    scheduleSources: [],
-    kitBook: starterKitBook,
-    hasOwnKitBook: false,
-    kitBookEdition: 0,
-    items: starterItems,
-    hasOwnItems: false,
-    hasItemsSheet: false,
-    rates: null,
-    findings: [],
-  },
-  defaultSettings,
-);
-
-function ask(name: string, ...inputs: FunctionInput[]) {
-  const row = functionTable.find((each) => each.name === name);
-  if (row === undefined) throw new Error(`No function ${name}`);
-  const answer = row.run(
-    row.arguments.map((_, index) => inputs[index] ?? null),
-    counter,
-  );
-  return answer.ok ? answer.value : `${answer.error.code}: ${answer.error.message}`;
-}
+import type { FunctionInput } from "../../src/functions/worksheetFunction";
+import { ask, askerOf } from "./ask";
 
 describe("price, markup and margin", () => {
   test.each([
@@ -86,4 +54,22 @@ test("the hours of an opening are those of its bags in a job's price", () => {
   const hours = ask("HOURS", "sliding door", "8'", "7'", "8'", "yes", "concrete");
   expect(hours).toBeGreaterThan(1);
   expect(hours).toBeCloseTo((price?.hours.minutes ?? 0) / 60, 9);
+});
+
+test("the hours of an opening are not answered where the minutes of a row are no time", () => {
+  const parts = starterKitBook.parts.map((part) =>
+    part.type.value === "Sliding door" && part.item.value === "JAMB"
+      ? { ...part, minutes: { value: "2 * tail_run", place: null } }
+      : part,
+  );
+  const hours = askerOf({ ...starterKitBook, parts })(
+    "HOURS",
+    "sliding door",
+    "8'",
+    "7'",
+    "8'",
+    "yes",
+    "concrete",
+  );
+  expect(hours).toMatch(/^na: The minutes of kit book parts row \d+ are no time: .*blank/);
 });

@@ -47,6 +47,11 @@ export const priceFindings = {
     says: "A margin of {read} needs a markup of {markup}.",
     todo: "If {read} on cost was meant, price by markup.",
   },
+  "minutes-not-known": {
+    level: "warn",
+    says: "The minutes of {row} are no time for {mark} ({formula}: {found}). Hours and price are only a least.",
+    todo: "Check the opening's cells, then that row of the kit book.",
+  },
   "price-incomplete": {
     level: "warn",
     says: "{job}: not known, and so not in the price: {names} ({count} in all).",

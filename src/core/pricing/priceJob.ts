@@ -8,6 +8,7 @@ import { cents, inches, minutes, pieces, pounds, tenThousandths, type Cents } fr
 import { isFormulaError } from "../formulas/value";
 import type { Currency } from "../money/currency";
 import { canExtend, extend } from "../money/amounts";
+import { describeSource } from "../takeoff/describe";
 import { minutesOf } from "../takeoff/explain";
 import { countsIn, openingAt, type Count } from "../takeoff/take";
 import type { JobTakeOff } from "../takeoff/takeOff";
@@ -25,6 +26,7 @@ import type { LabourRules } from "./rates/labourRules";
 import type { PricedJob } from "./marginTable";
 import { familyOf, type Material, type MaterialLine } from "./material";
 import { noPercent, shareOf } from "./rates/percent";
+import { priceFindings } from "./priceFindings";
 import { atCost, priceMethods, readPricePercent, type PriceRule } from "./rollup/priceRule";
 import { rateFindings, rateReader, type RateReader, type RateTable } from "./rates/rates";
 import { rollUp } from "./rollup/rollUp";
@@ -72,8 +74,9 @@ export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Curren
   const { job, takeOff, material, uncounted } = toPrice;
   const read = rateReader(rates, job, currency);
   const rules = labourRules(read);
+  const work = workOf(takeOff);
   const hours = jobHours(
-    { job, openings: workOf(takeOff), siteFactor: read.number("site") ?? 1 },
+    { job, openings: work.openings, siteFactor: read.number("site") ?? 1 },
     rules,
   );
   const shipment = shipmentOf(material, read);
@@ -89,6 +92,7 @@ export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Curren
     notPriced: [
       ...material.unpriced,
       ...uncounted.map((mark) => `opening ${mark}`),
+      ...work.untimed.map(({ item }) => `hours of ${item}`),
       ...shipment.notWeighed.map((item) => `freight of ${item}`),
     ],
     freight: [
@@ -143,6 +147,7 @@ export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Curren
       ...rule.findings,
       ...bond.findings,
       ...hours.findings,
+      ...work.untimed.map(({ count, item, found }) => minutesNotKnown(count, item, found)),
       ...(invented.length === 0
         ? []
         : [
@@ -189,20 +194,32 @@ function labourRules(read: RateReader): LabourRules {
   };
 }
 
-/** The work of each counted opening: the kit book's minutes for its rows. */
-function workOf(takeOff: JobTakeOff): readonly OpeningWork[] {
+type Untimed = { readonly count: Count; readonly item: string; readonly found: string };
+
+/**
+ * The work of each counted opening: the kit book's minutes for its rows. `untimed` is a count of each
+ * row whose minutes could not be worked out.
+ */
+function workOf(takeOff: JobTakeOff): {
+  readonly openings: readonly OpeningWork[];
+  readonly untimed: readonly Untimed[];
+} {
+  const untimed = new Map<object, Untimed>();
   const byOpening = new Map<object, { count: Count; rows: OpeningWork["rows"][number][] }>();
   for (const line of takeOff.lines) {
     for (const count of countsIn(line.counts)) {
       const opening = openingAt(count.take, count.row);
       const work = byOpening.get(opening) ?? { count, rows: [] };
       const taken = minutesOf(count);
-      // A blank in the book is work done with the part before it, such as the bolts of a bracket.
-      if (taken !== null) {
+      if (!taken.ok) {
+        const { part } = count;
+        if (!untimed.has(part)) untimed.set(part, { count, item: line.item, found: taken.error });
+      } else if (taken.value !== null) {
+        // A blank in the book is work done with the part before it, such as the bolts of a bracket.
         work.rows.push({
           bag: count.part.bag,
           item: line.item,
-          minutesEach: minutes(taken),
+          minutesEach: minutes(taken.value),
           times: 1,
           row: count.part.source.number,
         });
@@ -210,7 +227,7 @@ function workOf(takeOff: JobTakeOff): readonly OpeningWork[] {
       byOpening.set(opening, work);
     }
   }
-  return [...byOpening.values()].map(({ count, rows }) => {
+  const openings = [...byOpening.values()].map(({ count, rows }): OpeningWork => {
     const { mark, quantity, fields } = openingAt(count.take, count.row);
     const post = fields["post_height"] ?? null;
     return {
@@ -219,6 +236,18 @@ function workOf(takeOff: JobTakeOff): readonly OpeningWork[] {
       workingHeight: typeof post === "number" && !isFormulaError(post) ? inches(post) : null,
       rows,
     };
+  });
+  return { openings, untimed: [...untimed.values()] };
+}
+
+function minutesNotKnown({ take, row, part }: Count, item: string, found: string): Finding {
+  const { job, mark } = openingAt(take, row);
+  const formula = part.minutes?.text ?? "";
+  return makeFinding(priceFindings, "minutes-not-known", {
+    place: part.minutes?.place ?? part.source.place,
+    found,
+    values: { row: `${describeSource(part.source)} (${item})`, mark, formula },
+    job,
   });
 }
 

@@ -1,5 +1,7 @@
 /** The reason for a count: the kit-book row, its formula, the numbers put in, times how many alike. */
+import { err, ok, type Result } from "../base/result";
 import { pieces, type Pieces } from "../base/units";
+import { shown } from "../formulas/coerce";
 import { traceFormula } from "../formulas/trace";
 import type { BookFormula, CompiledPart, CompiledSize, RowSource } from "../kitbook/kitBook";
 import { describeSource, slotText, slotsText, type ShowLength } from "./describe";
@@ -136,8 +138,14 @@ export function stepOf({ take, row, part }: Count): number | null {
   return typeof step === "number" ? step : null;
 }
 
-/** Minutes of work for one opening; `null` where the book does not say. */
-export function minutesOf({ take, row, part }: Count): number | null {
-  const minutes = part.minutes?.compiled.evaluate(take.columns, row);
-  return typeof minutes === "number" && minutes >= 0 ? minutes : null;
+/**
+ * Minutes of work for one opening; `null` where the book says none. Error: what the book's formula came
+ * to, in words, where that is no time.
+ */
+export function minutesOf({ take, row, part }: Count): Result<number | null, string> {
+  const minutes = part.minutes?.compiled.evaluate(take.columns, row) ?? null;
+  if (minutes === null || minutes === "") return ok(null);
+  return typeof minutes === "number" && minutes >= 0
+    ? ok(minutes)
+    : err(shown(minutes).replace(/\.$/, ""));
 }

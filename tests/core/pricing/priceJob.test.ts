@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "@jest/globals";
+import { starterKitBook } from "../../../src/core/kitbook/starter/starterKitBook";
 import { starterItems } from "../../../src/core/kitbook/starter/items";
 import { marginTable } from "../../../src/core/pricing/marginTable";
 import { percent } from "../../../src/core/pricing/rates/percent";
@@ -42,6 +43,26 @@ describe("a job's price from its count", () => {
       priced({ unpackMinutes: 6 }, two).hours,
     ];
     expect(long.hundredths - short.hundredths).toBe(20);
+  });
+
+  test.each([
+    ["a blank field", "2 * tail_run", /JAMB\) are no time for D1 \(2 \* tail_run: .*blank/],
+    ["less than nothing", "-12", /are no time for D1 \(-12: -12\)/],
+    ["no number", `"long"`, /are no time for D1 \("long": "long"\)/],
+  ])("is a least where the minutes of a row are of %s, and says so", (_, typed, says) => {
+    const parts = starterKitBook.parts.map((part) =>
+      part.type.value === "Sliding door" && part.item.value === "JAMB"
+        ? { ...part, minutes: { value: typed, place: null } }
+        : part,
+    );
+    const book = { ...starterKitBook, parts };
+    const openings = [door, { mark: "D2" }];
+    const [price] = pricesOf(estimateOf(openings, starterItems, book), ratesOf({}));
+    expect(price?.rollUp.notPriced).toEqual(["hours of JAMB"]);
+    const told = price?.findings.filter(({ code }) => code === "minutes-not-known");
+    expect(told).toMatchObject([{ level: "warn", job: "North" }]);
+    expect(told?.[0]?.message).toMatch(says);
+    expect(price?.hours.hundredths).toBeLessThan(priced({}, openings).hours.hundredths);
   });
 
   test("takes the kit book's minutes for its rows, by bag", () => {

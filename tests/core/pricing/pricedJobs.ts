@@ -1,6 +1,7 @@
 /** Jobs taken off by the starter's kit book, to price in tests. */
 import type { CellValue } from "../../../src/core/base/cell";
 import { estimate, type Estimate } from "../../../src/core/estimate/estimate";
+import type { KitBookRows } from "../../../src/core/kitbook/rows";
 import { starterItems } from "../../../src/core/kitbook/starter/items";
 import { starterKitBook } from "../../../src/core/kitbook/starter/starterKitBook";
 import { usDollar } from "../../../src/core/money/currency";
@@ -25,6 +26,7 @@ export type OpeningWords = {
 export function estimateOf(
   openings: readonly OpeningWords[],
   items: readonly ItemRow[] = starterItems,
+  kitBook: KitBookRows = starterKitBook,
 ): Estimate {
   const typed = (value: CellValue) => ({ value, place: null });
   return estimate({
@@ -50,7 +52,7 @@ export function estimateOf(
         })),
       },
     ],
-    kitBook: starterKitBook,
+    kitBook,
     items,
     unit: "in",
     currency: usDollar,
