@@ -20,6 +20,13 @@ const squareMetre = {
   inches: (1000 / millimetresPerInch) ** 2,
 } as const;
 
+const several: Readonly<Record<string, string>> = {
+  foot: "feet",
+  "square foot": "square feet",
+  metre: "metres",
+  "square metre": "square metres",
+};
+
 export const each: ItemUnit = { label: "each", by: "piece", inches: 1 };
 
 const named: Readonly<Record<string, ItemUnit>> = {
@@ -81,3 +88,6 @@ export function unitsPerPiece(unit: ItemUnit, size: readonly Inches[]): number |
 }
 
 const toFourDecimals = (value: number): number => Math.round(snapped(value * 10_000)) / 10_000;
+
+/** The unit's name for more than one: `square feet`, `metres`; any other stays as it is: `set`. */
+export const severalOf = ({ label }: ItemUnit): string => several[label] ?? label;

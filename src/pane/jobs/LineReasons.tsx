@@ -11,6 +11,7 @@ import { writeSize } from "../../core/lengths/writeLength";
 import { moneyText, unitCostText } from "../../core/money/writeMoney";
 import type { Opening } from "../../core/openings/opening";
 import { itemKey } from "../../core/pricing/item";
+import { severalOf } from "../../core/pricing/itemUnit";
 import type { MaterialLine } from "../../core/pricing/material";
 import { useSharedStyles } from "../parts/parts.styles";
 import { PlaceButton } from "../parts/PlaceButton";
@@ -165,9 +166,9 @@ function sumsOf(
     ...quantitySums(line),
     [line.ownSpares === null ? "Spares" : "Spares, typed", `${countText(spares)} pcs`],
     ["To order", `${countText(toOrder)} pcs`],
-    ...(unitsEach === null || unitsEach === 1
+    ...(item === null || unitsEach === null || unitsEach === 1
       ? []
-      : [["In each piece", counted(unitsEach, unit, unit)] as const]),
+      : [["In each piece", counted(unitsEach, unit, severalOf(item.unit))] as const]),
     [
       unitCostName,
       unitCost === null ? "not known" : `${unitCostText(unitCost, currency)} / ${unit}`,

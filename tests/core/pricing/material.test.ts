@@ -6,7 +6,7 @@ import { inches, pieces } from "../../../src/core/base/units";
 import { asCounted } from "../../../src/core/corrections/correctedLine";
 import { usDollar } from "../../../src/core/money/currency";
 import { checkItems, itemColumns, type ItemRow } from "../../../src/core/pricing/item";
-import { readItemUnit, unitsPerPiece } from "../../../src/core/pricing/itemUnit";
+import { readItemUnit, severalOf, unitsPerPiece } from "../../../src/core/pricing/itemUnit";
 import { materialDoubts, priceMaterial, sparesFor } from "../../../src/core/pricing/material";
 import type { Line } from "../../../src/core/takeoff/takeOff";
 
@@ -114,6 +114,16 @@ describe("what cannot be priced is named and never zero in silence", () => {
 });
 
 describe("an items table", () => {
+  test.each([
+    ["sf", "square feet"],
+    ["foot", "feet"],
+    ["m", "metres"],
+    ["set", "set"],
+    ["each", "each"],
+  ])("more than one %s is called %s", (unit, several) => {
+    expect(severalOf(readItemUnit(unit))).toBe(several);
+  });
+
   test("reports bad cells with their places and keeps the rest of the row", () => {
     const { items, findings } = checkItems(
       [itemRow("A|d|f|each|cheap|heavy|some|-1"), itemRow("a|again"), itemRow("|no code")],
