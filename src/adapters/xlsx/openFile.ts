@@ -91,7 +91,7 @@ const saveAgain = "Open it in your spreadsheet and save it as an Excel workbook 
 
 const empty: FileFault = {
   code: "file-empty",
-  message: "The file is empty. Choose the file that holds the schedule.",
+  message: "The file is empty. Choose another file.",
 };
 const notAWorkbook: FileFault = {
   code: "file-not-a-workbook",
@@ -120,5 +120,5 @@ const binaryWorkbook: FileFault = {
 };
 const withoutSheets: FileFault = {
   code: "file-without-sheets",
-  message: "The workbook has no sheet with cells. Choose the file that holds the schedule.",
+  message: "The workbook has no sheet with cells. Choose another file.",
 };
