@@ -25,10 +25,15 @@ const wireGreen: BrandVariants = {
   160: "#eefbf7",
 };
 
-export const lightTheme: Theme = createLightTheme(wireGreen);
+export const lightTheme: Theme = {
+  ...createLightTheme(wireGreen),
+  // Fluent's own makes a choice that is not made look as if it could not be made.
+  colorNeutralForeground3: "#424242",
+};
 
 export const darkTheme: Theme = {
   ...createDarkTheme(wireGreen),
+  colorNeutralForeground3: "#d6d6d6",
   // Fluent's own are made for a brighter brand; these keep text readable on the dark ground.
   colorBrandForeground1: wireGreen[120],
   colorBrandForeground2: wireGreen[130],

@@ -29,7 +29,12 @@ export const useBookStyles = makeStyles({
     overflowWrap: "anywhere",
     whiteSpace: "pre-wrap",
   },
-  cells: { display: "grid", gridTemplateColumns: "auto 1fr", columnGap: tokens.spacingHorizontalS },
+  cells: {
+    display: "grid",
+    gridTemplateColumns: "auto 1fr",
+    alignItems: "baseline",
+    columnGap: tokens.spacingHorizontalS,
+  },
   cell: { margin: 0, minWidth: 0 },
   fault: { display: "flex", gap: tokens.spacingHorizontalXS, alignItems: "flex-start" },
   fields: {

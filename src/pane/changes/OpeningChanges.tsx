@@ -45,7 +45,7 @@ export function OpeningChanges(props: OpeningChangesProps) {
   return (
     <>
       <OpeningGroup
-        title="Another mark?"
+        title="Perhaps another mark"
         all={openings.guesses}
         entry={(each) => (
           <OpeningEntry

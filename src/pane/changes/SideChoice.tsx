@@ -8,7 +8,7 @@ import { tokens } from "../parts/tokens";
 const useStyles = makeStyles({
   sides: {
     display: "grid",
-    gridTemplateColumns: "repeat(auto-fit, minmax(120px, 1fr))",
+    gridTemplateColumns: "repeat(auto-fit, minmax(170px, 1fr))",
     gap: tokens.spacingHorizontalS,
   },
   side: { minWidth: 0 },

@@ -13,6 +13,8 @@ const useStyles = makeStyles({
   },
   name: { gridColumn: "1 / span 2", overflowWrap: "anywhere" },
   slider: { minWidth: 0, width: "100%" },
+  // A mark at each of many steps is no scale.
+  rail: { "::before": { backgroundImage: "none" } },
   field: { minWidth: 0 },
   input: { minWidth: 0, width: "100%" },
   typed: { minWidth: 0, width: "100%", textAlign: "right", fontVariantNumeric: "tabular-nums" },
@@ -38,6 +40,7 @@ export function FactorSlider({ name, typed, fault, low, high, onType }: FactorSl
       <span className={styles.name}>{name}</span>
       <Slider
         className={styles.slider}
+        rail={{ className: styles.rail }}
         aria-label={`${name}: change in percent`}
         min={low}
         max={high}

@@ -11,6 +11,7 @@ const useStyles = makeStyles({
     gap: `${tokens.spacingVerticalXXS} ${tokens.spacingHorizontalL}`,
     margin: 0,
   },
+  wide: { gridColumn: "1 / -1" },
   oneColumn: { gridTemplateColumns: "1fr" },
   figure: {
     display: "flex",
@@ -27,6 +28,8 @@ export type FigureOf = {
   readonly value: ReactNode;
   /** Such as `profit / price`. */
   readonly formula?: string;
+  /** In a row of its own: words rather than a number. */
+  readonly isWide?: boolean;
 };
 
 export type FigureListProps = {
@@ -40,8 +43,8 @@ export function FigureList({ figures, oneColumn = false }: FigureListProps) {
   const shared = useSharedStyles();
   return (
     <dl className={mergeClasses(styles.figures, oneColumn && styles.oneColumn)}>
-      {figures.map(({ name, value, formula }) => (
-        <div key={name} className={styles.figure}>
+      {figures.map(({ name, value, formula, isWide = false }) => (
+        <div key={name} className={mergeClasses(styles.figure, isWide && styles.wide)}>
           <dt className={shared.small}>
             {name}
             {formula === undefined ? null : ` = ${formula}`}

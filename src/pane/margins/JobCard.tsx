@@ -73,7 +73,7 @@ export function JobCard({ row, takesFocus, onOpen }: JobCardProps) {
             { name: "Markup", value: shareWords(row.markup) },
             { name: "Margin", value: shareWords(row.margin) },
             { name: "Target", value: typedWords(row.target) },
-            { name: "Gap", value: gapWords(row.gap) },
+            { name: "Gap", value: gapWords(row.gap), isWide: true },
             {
               name: "Oldest price",
               value: oldestPrice === null ? "no date" : dateText(oldestPrice),

@@ -18,7 +18,11 @@ const useStyles = makeStyles({
     padding: `${tokens.spacingVerticalXS} 0`,
     ":not(:first-child)": { borderTop: `1px solid ${tokens.colorNeutralStroke3}` },
   },
-  words: { gridColumn: "1 / span 2", overflowWrap: "anywhere" },
+  words: {
+    gridColumn: "1 / span 2",
+    fontWeight: tokens.fontWeightRegular,
+    overflowWrap: "anywhere",
+  },
 });
 
 const sums: ReadonlySet<string> = new Set([

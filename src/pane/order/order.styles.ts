@@ -7,6 +7,7 @@ export const useOrderStyles = makeStyles({
   row: {
     display: "grid",
     gridTemplateColumns: "minmax(0, 1fr) auto",
+    alignItems: "baseline",
     columnGap: tokens.spacingHorizontalM,
     overflowWrap: "anywhere",
   },

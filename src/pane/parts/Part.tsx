@@ -9,6 +9,7 @@ const useStyles = makeStyles({
   label: {
     display: "grid",
     gridTemplateColumns: "minmax(0, 1fr) auto",
+    alignItems: "baseline",
     columnGap: tokens.spacingHorizontalM,
     overflowWrap: "anywhere",
   },
