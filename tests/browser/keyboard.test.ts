@@ -211,3 +211,26 @@ test("from a new opening to the saved workbook without a mouse", async () => {
   expect(faults()).toEqual([]);
   await close();
 }, 120_000);
+
+test("adds a sheet and shows the cells larger by keys", async () => {
+  const { page, faults, close } = await browser.open("/");
+  const { press, isAt } = atTheKeyboard(page);
+  const zoomIs = (words: string) =>
+    page.locator("footer").getByText(words, { exact: true }).waitFor();
+  await isAt("A1:N1");
+  await press("Control+Equal");
+  await zoomIs("120%");
+  await press("Control+Minus", "Control+Minus");
+  await zoomIs("80%");
+  await press("Control+0");
+  await zoomIs("100%");
+
+  const sheets = page.locator("footer [role=tab]");
+  const before = await sheets.count();
+  await press("Shift+F11");
+  await sheets.nth(before).waitFor({ state: "attached" });
+  await isAt("A1");
+  expect(await sheets.count()).toBe(before + 1);
+  expect(faults()).toEqual([]);
+  await close();
+}, 60_000);

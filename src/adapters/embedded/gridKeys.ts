@@ -1,6 +1,10 @@
-/** Keys of a spreadsheet that the grid leaves out: to the ends, by the page, from sheet to sheet. */
+/** Keys of a spreadsheet that the grid leaves out: to the ends, by the page, from sheet to sheet, a new one. */
 import { BooleanNumber, type Worksheet } from "@univerjs/core";
-import { SetWorksheetActiveOperation, SheetsSelectionsService } from "@univerjs/sheets";
+import {
+  InsertSheetCommand,
+  SetWorksheetActiveOperation,
+  SheetsSelectionsService,
+} from "@univerjs/sheets";
 import { isTyping } from "./cellEditor";
 import { cellsInView } from "./cellsInView";
 import { openGridWorkbook, type Engine } from "./engine";
@@ -17,7 +21,7 @@ const showDropDown = "sheet.operation.show-data-validation-dropdown";
  *
  * Home; Ctrl+Home and Ctrl+End for the first and the last cell; page up and down; the same with Ctrl,
  * or with Ctrl and Alt where the browser keeps Ctrl for itself, from sheet to sheet; Alt+down arrow
- * opens the cell's list.
+ * opens the cell's list; Shift+F11 adds a sheet.
  */
 export function listenToGridKeys(
   engine: Engine,
@@ -28,7 +32,7 @@ export function listenToGridKeys(
     "keydown",
     (event) => {
       const isInField = event.target instanceof HTMLInputElement;
-      if (isInField || event.shiftKey || isTyping(engine)) return;
+      if (isInField || (event.shiftKey && event.key !== "F11") || isTyping(engine)) return;
       const sheet = openGridWorkbook(engine).getActiveSheet(true);
       const at = selected(engine);
       if (!sheet || at === null) return;
@@ -44,7 +48,7 @@ export function listenToGridKeys(
 
 function actOf(
   engine: Engine,
-  { key, ctrlKey, altKey, metaKey }: KeyboardEvent,
+  { key, ctrlKey, altKey, metaKey, shiftKey }: KeyboardEvent,
   sheet: Worksheet,
   at: Cell,
   select: (cell: Cell) => void,
@@ -65,6 +69,7 @@ function actOf(
     PageUp: () => showSheet(engine, -1),
     PageDown: () => showSheet(engine, 1),
   };
+  if (shiftKey) return ctrl || altKey ? undefined : () => addSheet(engine);
   if (ctrl && (!altKey || key.startsWith("Page"))) return withCtrl[key];
   if (altKey && !ctrl && key === "ArrowDown") return () => openList(engine, sheet, at);
   return altKey || ctrl ? undefined : plain[key];
@@ -95,6 +100,10 @@ function showSheet(engine: Engine, by: number): void {
   if (next !== undefined) {
     engine.commands.syncExecuteCommand(SetWorksheetActiveOperation.id, sheetIds(next));
   }
+}
+
+function addSheet({ commands }: Engine): void {
+  void commands.executeCommand(InsertSheetCommand.id);
 }
 
 function openList({ commands }: Engine, sheet: Worksheet, { row, column }: Cell): void {

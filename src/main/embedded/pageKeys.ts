@@ -15,6 +15,8 @@ export const pageKeys: readonly (readonly [keys: string, does: string])[] = [
   ["Ctrl+arrow", "To the end of what is filled in."],
   ["Page up, down", "A page of rows."],
   ["Ctrl+Alt+Page up, down", "The sheet before, the sheet behind."],
+  ["Shift+F11", "Adds a sheet."],
+  ["Ctrl+plus, minus, 0", "The cells larger, smaller, at full size."],
   ["Ctrl+Z, Ctrl+Y", "Takes back, does again."],
   ["Ctrl+S", "Saves .xlsx."],
 ];
