@@ -2,7 +2,7 @@
 import { afterEach, describe, expect, test } from "@jest/globals";
 import { cleanup, fireEvent, waitFor, within } from "@testing-library/react";
 import type { MemoryWorkbook } from "../../src/adapters/memory/memoryWorkbook";
-import { listIssues } from "../../src/app/revisions/issues";
+import { listIssues, removeIssue } from "../../src/app/revisions/issues";
 import { readAnswers } from "../../src/app/revisions/markAnswers";
 import { scheduleRows, workbookOf } from "../app/typedWorkbook";
 import { axeFaults } from "./axeFaults";
@@ -56,6 +56,16 @@ describe("changes", () => {
     expect(find.getByText("Name it, such as Bid or Revision B.")).toBeTruthy();
     expect(find.getByText("Say who, such as your initials.")).toBeTruthy();
     expect(await axeFaults()).toEqual([]);
+  });
+
+  test("no longer say that a count is kept where another workbook came in its place", async () => {
+    const workbook = crib();
+    const { find, freeze } = await openChanges(workbook);
+    await freeze("Bid");
+    await removeIssue(workbook, "Bid");
+    type(workbook, 1, 4, "4'");
+    await find.findByText(/No count is frozen in this workbook yet/);
+    expect(find.queryByText(/is frozen and kept/)).toBeNull();
   });
 
   test("are told from the latest issue to now: sizes, hardware, money, and the way to the cell", async () => {

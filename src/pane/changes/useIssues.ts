@@ -23,16 +23,23 @@ export type IssuesHandle = {
   readonly remove: (name: string) => void;
 };
 
-type Told = { readonly fault: IssueFault | null; readonly done: string };
+type Told = {
+  readonly fault: IssueFault | null;
+  readonly done: string;
+  /** The issues that `done` was true of: another workbook may have come since. */
+  readonly of: string;
+};
 
-const nothingTold: Told = { fault: null, done: "" };
+const nothingTold: Told = { fault: null, done: "", of: "" };
+
+const faultTold = (fault: IssueFault): Told => ({ ...nothingTold, fault });
 
 export function useIssues(takeOff: WorkbookTakeOff): IssuesHandle {
   const { workbook, state } = usePane();
   const [issues, setIssues] = useState<readonly IssueHead[] | null>(null);
   const [told, setTold] = useState<Told>(nothingTold);
   const [isBusy, setBusy] = useState(false);
-  const onThrown = useOrFault(useCallback((fault) => setTold({ fault, done: "" }), []));
+  const onThrown = useOrFault(useCallback((fault) => setTold(faultTold(fault)), []));
 
   // Another workbook may stand in the same place after a change.
   useEffect(() => {
@@ -40,7 +47,7 @@ export function useIssues(takeOff: WorkbookTakeOff): IssuesHandle {
     listIssues(workbook).then((listed) => {
       if (isLeft) return;
       if (listed.ok) setIssues(listed.value);
-      else setTold({ fault: listed.error, done: "" });
+      else setTold(faultTold(listed.error));
     }, onThrown);
     return () => {
       isLeft = true;
@@ -59,8 +66,12 @@ export function useIssues(takeOff: WorkbookTakeOff): IssuesHandle {
       if (listed.ok) setIssues(listed.value);
       setTold(
         outcome.ok
-          ? { fault: null, done: doneWords(outcome.value) }
-          : { fault: outcome.error, done: "" },
+          ? {
+              fault: null,
+              done: doneWords(outcome.value),
+              of: JSON.stringify(listed.ok ? listed.value : issues),
+            }
+          : faultTold(outcome.error),
       );
       return outcome.ok;
     } catch (error) {
@@ -72,7 +83,8 @@ export function useIssues(takeOff: WorkbookTakeOff): IssuesHandle {
   };
   return {
     issues,
-    ...told,
+    fault: told.fault,
+    done: told.of === JSON.stringify(issues) ? told.done : "",
     isBusy,
     freeze: (head) =>
       act(
