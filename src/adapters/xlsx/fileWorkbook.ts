@@ -22,12 +22,13 @@ import type {
   WrittenSheet,
 } from "../../workbook/workbook";
 import { areNotesOurs } from "./notes";
-import { partsBytes, type Parts } from "./parts";
+import { damaged, partsBytes, type Parts } from "./parts";
 import { placeSheet } from "./placeSheet";
 import { activeSheetName, fileReader, type FileReader } from "./readWorkbook";
 import { relationshipsOf } from "./relationships";
 import { readSettings, writeSettings } from "./settingsPart";
 import { calculateOnOpening, hideSheet } from "./sheetList";
+import { DamagedFile } from "./xml";
 
 /** The port on a file, and the file that has come of it. */
 export type FileWorkbook = Workbook & {
@@ -68,6 +69,7 @@ export function fileWorkbook(
       return await act(beforeChange === undefined ? new Map(now) : new Watched(now, beforeChange));
     } catch (error) {
       if (error instanceof Refusal) return err({ code: "host-refused", message: error.message });
+      if (error instanceof DamagedFile) return err(damagedWhere(error));
       throw error;
     }
   };
@@ -208,6 +210,12 @@ class Watched extends Map<string, Uint8Array> {
 
 /** Lets the page draw and answer between two sheets. */
 const otherWork = (): Promise<void> => new Promise((done) => setTimeout(done));
+
+/** Reading needs fewer parts than writing does. */
+const damagedWhere = ({ message }: DamagedFile): WorkbookFault => ({
+  code: "host-refused",
+  message: damaged(message.replace(/\.$/, "")).message,
+});
 
 const strictKind: WorkbookFault = {
   code: "host-refused",

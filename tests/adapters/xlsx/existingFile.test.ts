@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "@jest/globals";
-import { unzipSync } from "fflate";
+import { unzipSync, zipSync } from "fflate";
 import type { Drawing } from "../../../src/workbook/drawing";
 import { drawing } from "../../workbook/drawings";
 import { brokenLaws } from "./fileLaws";
@@ -299,5 +299,22 @@ describe("a workbook unlike ours", () => {
       [],
       ["widths_2"],
     ]);
+  });
+});
+
+describe("writing into a workbook with a damaged part that reading does without", () => {
+  test("is refused in words, and the file stays as it is", async () => {
+    const files = unzipSync(await richFile());
+    delete files["xl/styles.xml"];
+    const workbook = fileWorkbookOf(zipSync(files));
+    const before = workbook.bytes();
+    expect(await workbook.write([hardware])).toMatchObject({
+      ok: false,
+      error: {
+        code: "host-refused",
+        message: expect.stringMatching(/^The file is damaged: xl\/styles\.xml is missing\. Open it/),
+      },
+    });
+    expect(workbook.bytes()).toEqual(before);
   });
 });
