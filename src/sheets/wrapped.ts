@@ -49,8 +49,15 @@ export function oneLineOf(words: string, width: number, size: number, bold = fal
   const fits = (text: string): boolean => cellWidth(text, size, bold) <= width;
   if (fits(words)) return words;
   const characters = Array.from(words);
-  while (characters.length > 0 && !fits(`${characters.join("")}…`)) characters.pop();
-  return `${characters.join("").trimEnd()}…`;
+  const cut = (count: number): string => `${characters.slice(0, count).join("")}…`;
+  // Halved each time, since a cell may hold a whole text of thousands of characters.
+  let [kept, tooMany] = [0, characters.length];
+  while (tooMany - kept > 1) {
+    const count = Math.floor((kept + tooMany) / 2);
+    if (fits(cut(count))) kept = count;
+    else tooMany = count;
+  }
+  return `${characters.slice(0, kept).join("").trimEnd()}…`;
 }
 
 /** Points from one line to the next. */
