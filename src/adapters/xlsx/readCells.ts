@@ -6,7 +6,7 @@ import { formulaFromFile } from "./fileFormula";
 import type { FileStyle } from "./readStyles";
 import { movedFormula } from "./sharedFormula";
 import { textReader } from "./sharedStrings";
-import { readEscapes, scanXml, type Attributes } from "./xml";
+import { DamagedFile, readEscapes, scanXml, type Attributes } from "./xml";
 
 /** What cells refer to by number. */
 export type CellContext = {
@@ -22,13 +22,16 @@ export type SheetCells = {
   readonly hasHiddenRows: boolean;
 };
 
+/** Places without a cell before one in its row, of a whole sheet: each takes memory. */
+const mostGaps = 20_000_000;
+
 const noCells: readonly (CellSnapshot | null)[] = [];
 
 /**
  * Reads the `<sheetData>` of a worksheet. A cell or row that does not say where it is follows the
  * one before.
  *
- * @throws DamagedFile when a cell is outside the sheet.
+ * @throws DamagedFile when a cell is outside the sheet, or the gaps are more than can be held.
  */
 export function readCells(sheetData: string, context: CellContext): SheetCells {
   const rows: (CellSnapshot | null)[][] = [];
@@ -36,6 +39,7 @@ export function readCells(sheetData: string, context: CellContext): SheetCells {
   const shared = new Map<string, { readonly formula: string; readonly at: Corner }>();
   const inline = textReader();
   let hasHiddenRows = false;
+  let gaps = 0;
   let row = -1;
   let column = -1;
   let cell: Attributes = {};
@@ -66,6 +70,8 @@ export function readCells(sheetData: string, context: CellContext): SheetCells {
     if (made === null) return;
     while (rows.length <= row) rows.push([]);
     const cells = rows[row] ?? [];
+    gaps += Math.max(0, column - cells.length);
+    if (gaps > mostGaps) throw new DamagedFile("A sheet has cells too far apart.");
     while (cells.length < column) cells.push(null);
     cells[column] = made;
   };

@@ -226,19 +226,19 @@ function readAttributes(tag: string, from: number): Attributes {
   return attributes;
 }
 
-const entities: Readonly<Record<string, string>> = {
-  amp: "&",
-  lt: "<",
-  gt: ">",
-  quot: '"',
-  apos: "'",
-};
+const entities: ReadonlyMap<string, string> = new Map([
+  ["amp", "&"],
+  ["lt", "<"],
+  ["gt", ">"],
+  ["quot", '"'],
+  ["apos", "'"],
+]);
 
 function decodeText(text: string): string {
   const lines = text.includes("\r") ? text.replace(/\r\n?/g, "\n") : text;
   if (!lines.includes("&")) return lines;
   return lines.replace(/&(#?\w+);/g, (whole, name: string) => {
-    if (!name.startsWith("#")) return entities[name] ?? whole;
+    if (!name.startsWith("#")) return entities.get(name) ?? whole;
     const code = Number(name.slice(1).replace(/^x/i, "0x"));
     return code <= 0x10ffff ? String.fromCodePoint(code) : whole;
   });

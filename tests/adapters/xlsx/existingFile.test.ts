@@ -312,7 +312,9 @@ describe("writing into a workbook with a damaged part that reading does without"
       ok: false,
       error: {
         code: "host-refused",
-        message: expect.stringMatching(/^The file is damaged: xl\/styles\.xml is missing\. Open it/),
+        message: expect.stringMatching(
+          /^The file is damaged: xl\/styles\.xml is missing\. Open it/,
+        ),
       },
     });
     expect(workbook.bytes()).toEqual(before);

@@ -156,6 +156,11 @@ describe("a worksheet", () => {
       `<c r="A1" t="inlineStr"><is><t>&lt;&#65;&#x42;&apos;<![CDATA[<&]]></t></is></c>`,
       "<AB'<&",
     ],
+    [
+      "an entity that XML does not have",
+      `<c r="A1" t="inlineStr"><is><t>&constructor;</t></is></c>`,
+      "&constructor;",
+    ],
     ["a cell that does not say where it is", `<c><v>1</v></c>`, 1],
   ])("reads %s", async (_, cell, value) => {
     expect(await read(`<row>${cell}</row>`)).toEqual([[value]]);
@@ -167,6 +172,11 @@ describe("a worksheet", () => {
         `<row r="2"><c r="B2"><v>1</v></c><c><v>2</v></c></row><row><c><v>3</v></c></row>`,
       ),
     ).toEqual([[], [null, 1, 2], [3]]);
+  });
+
+  test("with cells so far apart that all the gaps could not be held is damaged", async () => {
+    const last = Array.from({ length: 2000 }, () => `<row><c r="XFD1"><v>1</v></c></row>`);
+    await expect(read(last.join(""))).rejects.toThrow("damaged");
   });
 
   test.each(["XFE1", "A1048577", "A0", "1A", ""])("with a cell %j is damaged", async (name) => {
