@@ -26,6 +26,7 @@ export const useBookStyles = makeStyles({
   code: {
     fontFamily: tokens.fontFamilyMonospace,
     fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
     overflowWrap: "anywhere",
     whiteSpace: "pre-wrap",
   },

@@ -16,7 +16,12 @@ import { useMore } from "../parts/useMore";
 
 const useStyles = makeStyles({
   jobs: { display: "flex", flexDirection: "column", gap: tokens.spacingVerticalXS },
-  label: { display: "flex", flexWrap: "wrap", columnGap: tokens.spacingHorizontalM },
+  label: {
+    display: "flex",
+    flexWrap: "wrap",
+    justifyContent: "flex-end",
+    columnGap: tokens.spacingHorizontalM,
+  },
   name: { flexGrow: 1, flexBasis: "120px", minWidth: 0, overflowWrap: "anywhere" },
   table: { width: "100%", borderCollapse: "collapse" },
   cell: {

@@ -28,7 +28,7 @@ export type FigureOf = {
   readonly value: ReactNode;
   /** Such as `profit / price`. */
   readonly formula?: string;
-  /** In a row of its own: words rather than a number. */
+  /** In a row of its own: its name or its value may be long. */
   readonly isWide?: boolean;
 };
 

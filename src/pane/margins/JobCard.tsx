@@ -77,8 +77,9 @@ export function JobCard({ row, takesFocus, onOpen }: JobCardProps) {
             {
               name: "Oldest price",
               value: oldestPrice === null ? "no date" : dateText(oldestPrice),
+              isWide: true,
             },
-            { name: "Lines not priced", value: shareWords(row.shareNotPriced, 0) },
+            { name: "Lines not priced", value: shareWords(row.shareNotPriced, 0), isWide: true },
           ]}
         />
         {doubts.map((doubt) => (
