@@ -147,3 +147,9 @@ test("without --json a person reads lines, findings and the caution", () => {
   expect(stdout).toContain("STOP text!F3 A-2");
   expect(stdout).toContain("A hanging door can fall and crush.");
 });
+
+test("a sheet that is named and not there is told, and no other is counted in its place", () => {
+  const run = takeOff(file("named.csv", `${headings}\n${good}`), "--sheet", "Doors");
+  expect(run).toMatchObject({ status: 2, stdout: "" });
+  expect(run.stderr).toContain("named.csv: there is no sheet Doors. There are: named.");
+});

@@ -4,6 +4,7 @@ import type { OtherInputs } from "../../app/reading/inputs";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { readItemTable } from "../../tables/itemTable";
 import { readKitBook } from "../../tables/kitBookTable";
+import { sameSheetName } from "../../workbook/sheetNames";
 import { blocksOf, fileExists, readWorkbookFile } from "./files";
 
 /** Paths; `null` where none is named. */
@@ -37,6 +38,17 @@ export async function otherInputs({
     }
   }
   return ok(others);
+}
+
+/** Error: the sheet that is named is not there, with those that are. `null` where none is named. */
+export async function sheetIsThere(
+  workbook: FileWorkbook,
+  { schedule, sheet }: { readonly schedule: string; readonly sheet: string | null },
+): Promise<Result<null, string>> {
+  const names = (await workbook.sheets()).map(({ name }) => name);
+  return sheet === null || names.some((name) => sameSheetName(name, sheet))
+    ? ok(null)
+    : err(`${schedule}: there is no sheet ${sheet}. There are: ${names.join("; ")}.`);
 }
 
 /** The workbook of the file to write where that exists, else the schedule's. */

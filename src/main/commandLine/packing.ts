@@ -16,7 +16,7 @@ import { caution } from "../../sheets/caution";
 import { notCompleteWords } from "../../sheets/jobWords";
 import { answer, type Answer } from "./answer";
 import { readWorkbookFile, writeFileWhole } from "./files";
-import { otherInputs, targetOf } from "./namedFiles";
+import { otherInputs, sheetIsThere, targetOf } from "./namedFiles";
 import { findingsText } from "./takeOffText";
 import { readPackingArguments, type PackingArguments } from "./packingArguments";
 
@@ -26,6 +26,8 @@ async function run(words: readonly string[]): Promise<Result<Answer, string>> {
   const wanted = read.value;
   const workbook = readWorkbookFile(wanted.schedule);
   if (!workbook.ok) return workbook;
+  const named = await sheetIsThere(workbook.value, wanted);
+  if (!named.ok) return named;
   const settings = settingsFor(await readSettings(workbook.value), wanted);
   if (!settings.ok) return settings;
   const others = await otherInputs(wanted);

@@ -11,7 +11,7 @@ import { writeTakeOff } from "../../app/writing/writeSheets";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { answer, type Answer } from "./answer";
 import { readWorkbookFile, writeFileWhole } from "./files";
-import { otherInputs, targetOf } from "./namedFiles";
+import { otherInputs, sheetIsThere, targetOf } from "./namedFiles";
 import { readTakeOffArguments, type TakeOffArguments } from "./takeOffArguments";
 import { takeOffJson } from "./takeOffJson";
 import { takeOffText } from "./takeOffText";
@@ -23,6 +23,8 @@ async function run(words: readonly string[]): Promise<Result<Answer, string>> {
   const wanted = read.value;
   const workbook = readWorkbookFile(wanted.schedule);
   if (!workbook.ok) return workbook;
+  const named = await sheetIsThere(workbook.value, wanted);
+  if (!named.ok) return named;
   const settings = await settingsFor(workbook.value, wanted);
   const others = await otherInputs(wanted);
   if (!others.ok) return others;
