@@ -1,4 +1,5 @@
 /** The blocks that a workbook is read as: its sheets, and the tables on them. */
+import { sameSheetName } from "../../workbook/sheetNames";
 import type { Block } from "../../core/base/cell";
 import { err, ok, type Result } from "../../core/base/result";
 import type { SheetSummary, Source, Workbook, WorkbookFault } from "../../workbook/workbook";
@@ -34,4 +35,6 @@ export const sourceKey = (source: Source): string =>
 
 /** What makes two sources the same. */
 export const sameSource = (one: Source, other: Source): boolean =>
-  sourceKey(one) === sourceKey(other);
+  one.kind === "sheet" && other.kind === "sheet"
+    ? sameSheetName(one.sheet, other.sheet)
+    : sourceKey(one) === sourceKey(other);
