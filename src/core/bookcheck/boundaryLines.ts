@@ -43,7 +43,7 @@ export function boundaryLines({
       kind: "limit",
       what: message,
       source,
-      ...mapSides(speaks, (does) => (does ? level : "silent")),
+      ...mapSides(speaks, (does) => (does ? level : "nothing")),
     })),
   ];
   if (told.length > 0) return told;

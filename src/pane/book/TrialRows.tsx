@@ -38,7 +38,7 @@ export function TrialRows({ trial, lengths }: TrialRowsProps) {
           </span>
         </div>
       ))}
-      <Group title="Limits that speak" rows={speaking} startsOpen>
+      <Group title="Limits that apply" rows={speaking} startsOpen>
         {(limit) => <LimitRow key={limit.source.number} limit={limit} />}
       </Group>
       <Group title="Parts that fail" rows={failing} startsOpen>
@@ -58,7 +58,7 @@ export function TrialRows({ trial, lengths }: TrialRowsProps) {
           </Row>
         )}
       </Group>
-      <Group title="Limits that are silent" rows={limits.filter(({ deed }) => deed === "silent")}>
+      <Group title="Limits that do not apply" rows={limits.filter(({ deed }) => deed === "silent")}>
         {(limit) => <LimitRow key={limit.source.number} limit={limit} />}
       </Group>
     </>
