@@ -7,27 +7,41 @@ import { takeOffWorkbook } from "../../app/reading/takeOffWorkbook";
 import { writeTakeOff } from "../../app/writing/writeSheets";
 import { fileWorkbook } from "../../adapters/xlsx/fileWorkbook";
 import { snapshotParts } from "../../adapters/xlsx/snapshotBytes";
+import { err, ok, type Result } from "../../core/base/result";
 import { drawnWorkbook } from "../../workbook/drawnWorkbook";
+import { answer, type Answer } from "./answer";
 import { writeFileWhole } from "./files";
 import { takeOffText } from "./takeOffText";
 
 const folder = "out";
 const path = join(folder, "cribsheet-demo.xlsx");
 
-const workbook = fileWorkbook(snapshotParts(drawnWorkbook(path, demoDrawings())), path);
-const takeOff = await takeOffWorkbook(workbook, defaultSettings);
-if (!takeOff.ok) throw new Error(takeOff.error.message);
-const written = await writeTakeOff(workbook, takeOff.value, defaultSettings);
-if (!written.ok) throw new Error(written.error.message);
-mkdirSync(folder, { recursive: true });
-const saved = writeFileWhole(path, workbook.bytes());
-if (!saved.ok) throw new Error(saved.error);
+async function demo(): Promise<Result<Answer, string>> {
+  const workbook = fileWorkbook(snapshotParts(drawnWorkbook(path, demoDrawings())), path);
+  const takeOff = await takeOffWorkbook(workbook, defaultSettings);
+  if (!takeOff.ok) return err(takeOff.error.message);
+  const written = await writeTakeOff(workbook, takeOff.value, defaultSettings);
+  if (!written.ok) return err(written.error.message);
+  const isThere = makeFolder();
+  if (!isThere.ok) return isThere;
+  const saved = writeFileWhole(path, workbook.bytes());
+  if (!saved.ok) return saved;
+  const lengths = lengthStyleOf(defaultSettings);
+  const text = takeOffText(takeOff.value, lengths, currencyIn(defaultSettings));
+  const sheets = written.value.map(({ name }) => name).join(", ");
+  // The mistakes in the demo are meant: that some openings are not counted is no failure of it.
+  return ok({ text: `${text}\n\nThe workbook is ${path}: ${sheets}.`, complete: true });
+}
 
-const text = takeOffText(
-  takeOff.value,
-  lengthStyleOf(defaultSettings),
-  currencyIn(defaultSettings),
-);
-process.stdout.write(
-  `${text}\n\nThe workbook is ${path}: ${written.value.map(({ name }) => name).join(", ")}.\n`,
-);
+/** Error: why not, such as a file of that name. */
+function makeFolder(): Result<null, string> {
+  try {
+    mkdirSync(folder, { recursive: true });
+    return ok(null);
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    return err(`${folder}: the folder could not be made (${reason}).`);
+  }
+}
+
+answer(await demo());
