@@ -61,18 +61,18 @@ const escapeText = (text: string): string =>
     .replace(/[\\\p{Cc}\p{Cs}\ufffe\uffff]/gu, (unit) => `\\u{${unit.charCodeAt(0).toString(16)}}`)
     .replace(/[&<>]/g, (mark) => `&#${mark.charCodeAt(0)};`);
 
-const named: Readonly<Record<string, string>> = {
-  amp: "&",
-  lt: "<",
-  gt: ">",
-  quot: '"',
-  apos: "'",
-};
+const named: ReadonlyMap<string, string> = new Map([
+  ["amp", "&"],
+  ["lt", "<"],
+  ["gt", ">"],
+  ["quot", '"'],
+  ["apos", "'"],
+]);
 
 const unescapeXml = (text: string): string =>
   text
     .replace(/&(#?\w+);/g, (whole, name: string) => {
-      if (!name.startsWith("#")) return named[name] ?? whole;
+      if (!name.startsWith("#")) return named.get(name) ?? whole;
       const code = Number(name.slice(1).replace(/^x/i, "0x"));
       return code <= 0x10ffff ? String.fromCodePoint(code) : whole;
     })

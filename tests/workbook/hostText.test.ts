@@ -69,3 +69,9 @@ describe("settings as XML", () => {
     expect(readSettingsXml(xml)).toEqual({ a: "1", b: "" });
   });
 });
+
+test("a setting with an entity that XML does not know keeps it", () => {
+  const xml = settingsXml({ order: "=&amp;" }).replace("&#38;amp;", "&constructor;&amp;");
+  expect(xml).toContain("&constructor;");
+  expect(readSettingsXml(xml)).toEqual({ order: "=&constructor;&" });
+});
