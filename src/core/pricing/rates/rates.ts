@@ -131,7 +131,9 @@ export function rateReader(table: RateTable, job: string, currency: Currency): R
       const inOne = inPercent(read.percent);
       if (inOne < 0 || inOne > most) return refuse("rate-out-of-range", key, { most: `${most} %` });
       const { usual = most } = rowOf(key);
-      if (inOne > usual) report("rate-unlikely", key, { read: percentText(read.percent) });
+      const hasSign = typeof value === "string" && value.includes("%");
+      if (inOne > usual && !hasSign)
+        report("rate-unlikely", key, { read: percentText(read.percent) });
       return read.percent;
     },
     number: (key) => {

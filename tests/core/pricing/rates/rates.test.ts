@@ -97,6 +97,35 @@ describe("what cannot be read is a stop with its cell, and no value", () => {
   });
 });
 
+describe("a percentage that is likely another one", () => {
+  test.each([
+    ["contingency", 1.5, 1_500_000],
+    ["overhead", "90", 900_000],
+    ["taxCharged", 0.5, 500_000],
+  ] as const)("is doubted at its cell, and read: %s of %j", (key, value, read) => {
+    const rates = reader({ [key]: value });
+    expect([rates.percent(key), rates.percent(key)]).toEqual([read, read]);
+    expect(rates.findings).toEqual([
+      expect.objectContaining({
+        code: "rate-unlikely",
+        level: "warn",
+        place: { sheet: "Rates", row: 2, column: 3 },
+        found: String(value),
+      }),
+    ]);
+  });
+
+  test.each([
+    ["contingency", "150 %"],
+    ["contingency", 0.4],
+    ["burden", 1],
+  ] as const)("is none with its sign, or within what is usual: %s of %j", (key, value) => {
+    const rates = reader({ [key]: value });
+    expect(rates.percent(key)).not.toBeNull();
+    expect(rates.findings).toEqual([]);
+  });
+});
+
 test("a cell that is read twice is wrong once", () => {
   const read = reader({ target: "high" });
   expect([read.percent("target"), read.percent("target")]).toEqual([null, null]);
