@@ -23,6 +23,7 @@ describe("a workbook without a schedule", () => {
     // Whoever types at once types the first opening, and no heading over.
     expect(await workbook.selection()).toMatchObject({ sheet: "Schedule", row: 1, column: 0 });
     expect(screen.getByText(/The schedule has no opening yet/)).toBeTruthy();
+    expect(screen.getByRole("button", { name: "Go to A2 on Schedule" })).toBeTruthy();
     expect(workbook.snapshot().sheets[0]?.rows[0]?.[0]?.value).toBe("call the architect");
   });
 

@@ -34,8 +34,7 @@ export function workbookTakeOff(
   result: Estimate,
 ): WorkbookTakeOff {
   const isEmpty = inputs.schedules.every((schedule) => schedule.rows.length === 0);
-  const why = inputs.schedules.length === 0 ? "no-openings" : "schedule-empty";
-  const none = isEmpty ? [makeFinding(useFindings, why, {})] : [];
+  const none = isEmpty ? [noOpening(inputs.readings)] : [];
   const findings = [...none, ...inputs.findings, ...corrections.findings, ...result.findings];
   return {
     inputs,
@@ -44,4 +43,12 @@ export function workbookTakeOff(
     findings,
     complete: findings.every((finding) => finding.level !== "stop"),
   };
+}
+
+function noOpening([first]: Inputs["readings"]): Finding {
+  if (first === undefined) return makeFinding(useFindings, "no-openings", {});
+  const { schedule, headingRow, firstColumn } = first;
+  return makeFinding(useFindings, "schedule-empty", {
+    place: { sheet: schedule.sheet, row: headingRow + 1, column: firstColumn },
+  });
 }
