@@ -1,8 +1,8 @@
 /** The figures that can be moved, each by a slider or by typing. */
+import { factorWords } from "../../core/pricing/chances/factorWords";
 import type { Finding } from "../../core/base/finding";
 import { factorName, type Factor } from "../../core/pricing/chances/whatIf";
 import { FactorSlider } from "./FactorSlider";
-import { factorWords } from "./factorWords";
 
 export type FactorSlidersProps = {
   readonly factors: readonly Factor[];

@@ -9,6 +9,7 @@ import {
 } from "@fluentui/react-components";
 import type { OwnerRanges } from "../../app/pricing/ranges";
 import type { JobToChange } from "../../app/pricing/whatIfJobs";
+import { rangeLabel } from "../../core/pricing/chances/factorWords";
 import {
   rangeShapes,
   rangesOfJob,
@@ -18,7 +19,6 @@ import {
 } from "../../core/pricing/chances/ownerRanges";
 import { useSharedStyles } from "../parts/parts.styles";
 import { tokens } from "../parts/tokens";
-import { rangeWords } from "./factorWords";
 import { changeWords } from "./marginWords";
 import {
   rangeEnds,
@@ -77,7 +77,7 @@ export function RangeFields(props: RangeFieldsProps) {
         <ul className={shared.list}>
           {all.map(({ subject, family, low, likely, high, shape }) => (
             <li key={rangeKey({ subject, family })} className={shared.small}>
-              {rangeWords(subject, family)}: {changeWords(low)} to {changeWords(high)}, most likely{" "}
+              {rangeLabel(subject, family)}: {changeWords(low)} to {changeWords(high)}, most likely{" "}
               {changeWords(likely)} ({shapeWords[shape]})
             </li>
           ))}
@@ -128,7 +128,7 @@ function Figure({
   const key = rangeKey(range);
   const shown = shownRange(typed.get(key), range);
   const read = readRange(shown);
-  const name = rangeWords(range.subject, range.family);
+  const name = rangeLabel(range.subject, range.family);
   const put = (changed: TypedRange): void => {
     onType(new Map([...typed, [key, changed]]));
     const now = readRange(changed);

@@ -1,11 +1,11 @@
 /** What moves the margin most: each figure by itself from its lowest to its highest, widest first. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
+import { factorWords } from "../../core/pricing/chances/factorWords";
 import { shareOf, type Percent } from "../../core/pricing/rates/percent";
 import type { SwingEffect } from "../../core/pricing/chances/swings";
 import { useSharedStyles } from "../parts/parts.styles";
 import { tokens } from "../parts/tokens";
 import { Bars, scaleOf } from "./Bars";
-import { factorWords } from "./factorWords";
 import { changeWords, shareWords, typedWords } from "./marginWords";
 
 const useStyles = makeStyles({

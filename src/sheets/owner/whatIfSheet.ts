@@ -6,6 +6,7 @@
  * The formulas work on each job's cost as a sum of products (`costModel`): as estimated to the cent, and
  * with changes within a cent for each line of the roll-up, or what a hundredth of an hour costs.
  */
+import { factorWords } from "../../core/pricing/chances/factorWords";
 import { costModel, modelledMargin, type CostModel } from "../../core/pricing/rates/costModel";
 import { shareOf, type Percent } from "../../core/pricing/rates/percent";
 import type { RollUp } from "../../core/pricing/rollup/rollUp";
@@ -146,14 +147,6 @@ const swingHeadings = [
   { words: "" },
 ];
 
-/** Under the names of the changes at the head of the sheet. */
-const figureWords = ({ factor }: SwingEffect): string =>
-  factor.kind === "material"
-    ? `Material: ${factor.family}`
-    : { hours: "Labour hours", rate: "Wages", freight: "Freight", discount: "Discount" }[
-        factor.kind
-      ];
-
 const swingRow = (job: string, swing: SwingEffect): DrawnRow => {
   const margin = (value: number | null): DrawnCell =>
     value === null ? text("") : number(value, "percent");
@@ -164,7 +157,7 @@ const swingRow = (job: string, swing: SwingEffect): DrawnRow => {
     number(shareOf(swing.high), "percent"),
     margin(swing.marginAtHigh),
     number(swing.swing, "percent"),
-    text(figureWords(swing), { span: 3 }),
+    text(factorWords(swing.factor), { span: 3 }),
   );
   return fittedRow(cells, widths);
 };

@@ -1,6 +1,6 @@
-/** What can be moved, as a person reads it. */
-import type { RangeSubject } from "../../core/pricing/chances/ownerRanges";
-import type { Factor } from "../../core/pricing/chances/whatIf";
+/** What can be moved, as a person reads it on the pane and on sheets. */
+import type { RangeSubject } from "./ownerRanges";
+import type { Factor } from "./whatIf";
 
 const words: Readonly<Record<Exclude<RangeSubject, "material">, string>> = {
   hours: "Labour hours",
@@ -16,5 +16,5 @@ export const factorWords = (factor: Factor): string =>
       ? "Discount"
       : words[factor.kind];
 
-export const rangeWords = (subject: RangeSubject, family: string): string =>
+export const rangeLabel = (subject: RangeSubject, family: string): string =>
   subject === "material" ? `Material: ${family}` : words[subject];
