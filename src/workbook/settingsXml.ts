@@ -2,6 +2,7 @@
  * Our settings inside a saved workbook: custom XML parts, which spreadsheets keep as they are.
  * Excel's add-in interface and the file adapter read and write the same parts.
  */
+import { withoutEntities } from "./xmlEntities";
 
 /** The namespace of the part with most settings, by which it is found among others. */
 const settingsNamespace = "urn:cribsheet:settings";
@@ -61,19 +62,7 @@ const escapeText = (text: string): string =>
     .replace(/[\\\p{Cc}\p{Cs}\ufffe\uffff]/gu, (unit) => `\\u{${unit.charCodeAt(0).toString(16)}}`)
     .replace(/[&<>]/g, (mark) => `&#${mark.charCodeAt(0)};`);
 
-const named: ReadonlyMap<string, string> = new Map([
-  ["amp", "&"],
-  ["lt", "<"],
-  ["gt", ">"],
-  ["quot", '"'],
-  ["apos", "'"],
-]);
-
 const unescapeXml = (text: string): string =>
-  text
-    .replace(/&(#?\w+);/g, (whole, name: string) => {
-      if (!name.startsWith("#")) return named.get(name) ?? whole;
-      const code = Number(name.slice(1).replace(/^x/i, "0x"));
-      return code <= 0x10ffff ? String.fromCodePoint(code) : whole;
-    })
-    .replace(/\\u\{([0-9a-f]+)\}/g, (_, unit: string) => String.fromCharCode(Number(`0x${unit}`)));
+  withoutEntities(text).replace(/\\u\{([0-9a-f]+)\}/g, (_, unit: string) =>
+    String.fromCharCode(Number(`0x${unit}`)),
+  );

@@ -5,6 +5,7 @@
  * Names are local names: whether a program writes `<row>` or `<x:row>` makes no difference. No
  * entity but the five of XML is known and none can be declared, so nothing can swell.
  */
+import { withoutEntities } from "../../workbook/xmlEntities";
 
 /** A part is not what it should be. Caught where a file is opened, and told as a fault. */
 export class DamagedFile extends Error {}
@@ -226,20 +227,8 @@ function readAttributes(tag: string, from: number): Attributes {
   return attributes;
 }
 
-const entities: ReadonlyMap<string, string> = new Map([
-  ["amp", "&"],
-  ["lt", "<"],
-  ["gt", ">"],
-  ["quot", '"'],
-  ["apos", "'"],
-]);
-
 function decodeText(text: string): string {
   const lines = text.includes("\r") ? text.replace(/\r\n?/g, "\n") : text;
   if (!lines.includes("&")) return lines;
-  return lines.replace(/&(#?\w+);/g, (whole, name: string) => {
-    if (!name.startsWith("#")) return entities.get(name) ?? whole;
-    const code = Number(name.slice(1).replace(/^x/i, "0x"));
-    return code <= 0x10ffff ? String.fromCodePoint(code) : whole;
-  });
+  return withoutEntities(lines);
 }
