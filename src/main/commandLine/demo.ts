@@ -1,5 +1,4 @@
 /** `npm run demo`: takes off the invented demo, writes its workbook and says where it is. */
-import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { demoDrawings } from "../../app/demo/demoDrawings";
 import { currencyIn, defaultSettings, lengthStyleOf } from "../../app/settings";
@@ -10,7 +9,7 @@ import { snapshotParts } from "../../adapters/xlsx/snapshotBytes";
 import { err, ok, type Result } from "../../core/base/result";
 import { drawnWorkbook } from "../../workbook/drawnWorkbook";
 import { answer, type Answer } from "./answer";
-import { writeFileWhole } from "./files";
+import { makeFolder, writeFileWhole } from "./files";
 import { takeOffText } from "./takeOffText";
 
 const folder = "out";
@@ -22,7 +21,7 @@ async function demo(): Promise<Result<Answer, string>> {
   if (!takeOff.ok) return err(takeOff.error.message);
   const written = await writeTakeOff(workbook, takeOff.value, defaultSettings);
   if (!written.ok) return err(written.error.message);
-  const isThere = makeFolder();
+  const isThere = makeFolder(folder);
   if (!isThere.ok) return isThere;
   const saved = writeFileWhole(path, workbook.bytes());
   if (!saved.ok) return saved;
@@ -31,17 +30,6 @@ async function demo(): Promise<Result<Answer, string>> {
   const sheets = written.value.map(({ name }) => name).join(", ");
   // The mistakes in the demo are meant: that some openings are not counted is no failure of it.
   return ok({ text: `${text}\n\nThe workbook is ${path}: ${sheets}.`, complete: true });
-}
-
-/** Error: why not, such as a file of that name. */
-function makeFolder(): Result<null, string> {
-  try {
-    mkdirSync(folder, { recursive: true });
-    return ok(null);
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    return err(`${folder}: the folder could not be made (${reason}).`);
-  }
 }
 
 answer(await demo());

@@ -1,6 +1,6 @@
 /** Files on disk: read as workbooks, written so that a failure leaves the old file. */
 import { randomUUID } from "node:crypto";
-import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename } from "node:path";
 import { openFile } from "../../adapters/xlsx/openFile";
 import type { FileWorkbook } from "../../adapters/xlsx/fileWorkbook";
@@ -59,6 +59,16 @@ function readBytes(path: string): Result<Uint8Array, string> {
   }
 }
 
+/** Error: why the folder cannot be made, such as a file of that name. */
+export function makeFolder(path: string): Result<null, string> {
+  try {
+    mkdirSync(path, { recursive: true });
+    return ok(null);
+  } catch (error) {
+    return err(`${path}: the folder could not be made (${reasonOf(error)}).`);
+  }
+}
+
 /** The operating system's word for it, in plain words where it is a common one. */
 function reasonOf(error: unknown): string {
   const code = error instanceof Error && "code" in error ? String(error.code) : "";
@@ -67,6 +77,7 @@ function reasonOf(error: unknown): string {
     EACCES: "you may not do that there",
     EPERM: "you may not do that there",
     EISDIR: "it is a folder",
+    EEXIST: "there is a file of that name",
     EBUSY: "another program has it open",
     ENOSPC: "the disk is full",
   };
