@@ -76,6 +76,14 @@ function launchArguments(): string[] {
   ];
 }
 
+/** Makes the page as slow as a busy machine, by `CRIBSHEET_SLOW` times, to find tests that do not wait. */
+async function slowDown(page: Page): Promise<void> {
+  const rate = Number(process.env["CRIBSHEET_SLOW"] ?? 1);
+  if (rate === 1) return;
+  const session = await page.context().newCDPSession(page);
+  await session.send("Emulation.setCPUThrottlingRate", { rate });
+}
+
 /** Runs in the page before its own scripts. */
 function watchInside(): void {
   const tasks: number[] = [];
@@ -121,6 +129,7 @@ async function openWatched(
   });
   page.on("pageerror", (fault) => faults.push(`threw: ${fault.message}`));
   await page.addInitScript(watchInside);
+  await slowDown(page);
   await page.goto(`${site.origin}${address}`);
   return {
     page,

@@ -45,7 +45,7 @@ const pageRig = {
   show: async (row: number, column: number) => {
     const [sheet] = await screen.workbook.sheets();
     await screen.workbook.goTo({ sheet: sheet?.name ?? "", row, column });
-    await moment();
+    await drawn();
     return cellsInView(screen.engine);
   },
   readSetting: (key: string) => rig.workbook.readSetting(key),
@@ -84,6 +84,13 @@ const pageRig = {
 
 /** Watchers are told behind a timer; this is behind it. */
 const moment = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 5));
+
+/**
+ * What is in view is known when the grid has drawn it, in a frame of its own, which on a busy
+ * machine comes late. Two frames: whatever was asked for before the first is drawn by the second.
+ */
+const drawn = (): Promise<void> =>
+  new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve())));
 
 export type PageRig = typeof pageRig;
 
