@@ -406,8 +406,15 @@ export function setVisibility(book: FakeBook, sheet: FakeSheet, value: unknown):
   if (value !== "Visible" && book.active === sheet && other !== undefined) book.active = other;
 }
 
+/**
+ * A very hidden sheet has to be hidden or shown first. (Source: API reference of `Excel.Worksheet`,
+ * `delete`.)
+ */
 export function deleteSheet(book: FakeBook, sheet: FakeSheet): void {
   if (book.structureProtected) denied();
+  if (sheet.visibility === "VeryHidden") {
+    refuse("InvalidOperation", "The operation attempted is invalid on the object.");
+  }
   const other = otherVisible(book, sheet);
   if (other === undefined) {
     return refuse("InvalidOperation", "The last visible sheet cannot be deleted.");

@@ -125,6 +125,19 @@ describe("what happens to references", () => {
     expect(await read("One", "A1:A2")).toEqual([[11], [12]]);
   });
 
+  test("a very hidden sheet is not deleted before it is merely hidden", async () => {
+    const deleteIt = (visibility: "Hidden" | "VeryHidden"): Promise<void> =>
+      run(async (context) => {
+        const sheet = context.workbook.worksheets.getItem("Two");
+        sheet.visibility = visibility;
+        sheet.delete();
+        await context.sync();
+      });
+    await expect(deleteIt("VeryHidden")).rejects.toMatchObject({ code: "InvalidOperation" });
+    await deleteIt("Hidden");
+    expect(book.sheets.map(({ name }) => name)).toEqual(["One"]);
+  });
+
   test("a sheet that is deleted leaves #REF! behind", async () => {
     host.person.deleteSheet("Two");
     expect(await formula("One", "A1")).toBe("=SUM(#REF!B2:B3)");

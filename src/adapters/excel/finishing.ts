@@ -9,7 +9,7 @@ import { areaOf, loadArea, loadBands } from "./bands";
 import { clearLayout, putLayout, putPrint, settingsIn } from "./dress";
 import { loadFloating, putFloating, type ChartsSeen, type StandingFloats } from "./floating";
 import { hasExcelApi } from "./inExcel";
-import { copyMark, journalPart, type Journal, type JournalSheet } from "./journal";
+import { copyMark, deleteSheet, journalPart, type Journal, type JournalSheet } from "./journal";
 import { outbox, settingBytes } from "./outbox";
 import { readOverview, type Overview, type StandingSheet } from "./overview";
 import { isSheetAsWritten, loadTyped } from "./typed";
@@ -62,7 +62,7 @@ export async function finish(
   for (const { was, aside, old } of journal.sheets) {
     for (const name of [was === "replaced" ? aside : null, old]) {
       const id = name === null || olds.has(name) ? undefined : overview.ids.get(name);
-      if (id !== undefined) worksheets.getItem(id).delete();
+      if (id !== undefined) deleteSheet(worksheets.getItem(id));
     }
   }
   for (const name of overview.brokenStamps) context.workbook.names.getItem(name).delete();

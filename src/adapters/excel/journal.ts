@@ -77,6 +77,12 @@ export const asideName = (writer: string, kind: "new" | "old", count: number): s
 export const isAsideName = (name: string): boolean =>
   /^cribsheet-[0-9a-f]{8}-(?:new|old)-\d+$/.test(name);
 
+/** Deletes a sheet, one that nobody sees too: Excel deletes none that is very hidden. */
+export function deleteSheet(worksheet: Excel.Worksheet): void {
+  worksheet.visibility = "Hidden";
+  worksheet.delete();
+}
+
 /**
  * A hidden name in the scope of a sheet that is being copied. The copy has it too, so that a copy
  * is known as ours even when Excel stopped before it got its name aside.

@@ -3,7 +3,14 @@ import { keptSheetName } from "../../workbook/sheetNames";
 import { isStampName } from "../../workbook/sheetStamp";
 import { withOtherNames } from "../../workbook/formulaNames";
 import { currentSheet } from "./finishing";
-import { copyMark, journalPart, journalXml, type Journal, type JournalSheet } from "./journal";
+import {
+  copyMark,
+  deleteSheet,
+  journalPart,
+  journalXml,
+  type Journal,
+  type JournalSheet,
+} from "./journal";
 import { outbox, settingBytes } from "./outbox";
 import { readOverview, type Overview } from "./overview";
 import { putLateFormulas, type LateFormula } from "./drawSheet";
@@ -57,7 +64,7 @@ async function clearAway(
       ({ name, formula }) => name === copyMark && formula === `="${journal.writer}"`,
     );
     if (isMarked && sheet.stamp === null) {
-      worksheets.getItem(sheet.id).delete();
+      deleteSheet(worksheets.getItem(sheet.id));
       continue;
     }
     for (const item of names.items) {
@@ -67,7 +74,7 @@ async function clearAway(
   for (const { aside, old } of journal.sheets) {
     for (const name of [aside, old]) {
       const id = name === null ? undefined : overview.ids.get(name);
-      if (id !== undefined) worksheets.getItem(id).delete();
+      if (id !== undefined) deleteSheet(worksheets.getItem(id));
     }
   }
   journalPart(workbook).delete();
@@ -111,7 +118,7 @@ async function putBack(
   }
   for (const sheet of journal.sheets) {
     const id = newSheetId(sheet, overview);
-    if (id !== null) workbook.worksheets.getItem(id).delete();
+    if (id !== null) deleteSheet(workbook.worksheets.getItem(id));
     const isStampNew = sheet.stampBefore === null && sheet.stamp !== null;
     if (isStampNew && overview.names.includes(sheet.stamp)) {
       workbook.names.getItem(sheet.stamp).delete();
