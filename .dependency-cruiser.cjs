@@ -4,7 +4,7 @@
  */
 const floors = [
   "base",
-  "(lengths|money)",
+  "(lengths|money|measures)",
   "(formulas|fasteners)",
   "(kitbook|openings)",
   "takeoff",

@@ -25,8 +25,13 @@ const columns: Readonly<Record<ItemColumn, Column>> = {
   basis: { heading: "Basis", width: 52 },
 };
 
-/** The items as typed. `notice` stands above the table, such as that prices are invented. */
+/**
+ * The items as typed. `notice` stands above the table, such as that prices are invented. The heading
+ * of the weights names the unit of the first row's; a number of another unit stands with that one.
+ */
 export function itemsSheet(name: string, rows: readonly ItemRow[], notice: string | null): Drawing {
+  const unit = weightUnitOf(rows[0]);
+  const isPounds = unit === "lb";
   const above = notice === null ? [] : [wordsRow(notice, "caution", itemColumns.length)];
   const heading = above.length;
   return {
@@ -37,13 +42,19 @@ export function itemsSheet(name: string, rows: readonly ItemRow[], notice: strin
       ...above,
       headingRow(
         itemColumns.map((key) => ({
-          words: columns[key].heading,
+          words: key === "weight" ? `Weight (${unit})` : columns[key].heading,
           numbers: columns[key].format !== undefined,
-          ...(columns[key].note === undefined ? {} : { note: columns[key].note }),
+          ...(columns[key].note === undefined || (key === "weight" && !isPounds)
+            ? {}
+            : { note: columns[key].note }),
         })),
       ),
       ...rows.map((item) =>
-        row(...itemColumns.map((key) => cellOf(item[key]?.value ?? null, key))),
+        row(
+          ...itemColumns.map((key) =>
+            cellOf(key === "weight" ? weightIn(item, unit) : (item[key]?.value ?? null), key),
+          ),
+        ),
       ),
     ],
     frozenRows: heading + 1,
@@ -58,6 +69,17 @@ export function itemsSheet(name: string, rows: readonly ItemRow[], notice: strin
       caution: "",
     }),
   };
+}
+
+const weightUnitOf = (row: ItemRow | undefined): string =>
+  cellText(row?.weightUnit?.value ?? null).trim() || "lb";
+
+/** The weight as typed, with its unit where its own heading named another one than `unit`. */
+function weightIn(row: ItemRow, unit: string): CellValue {
+  const value = row.weight?.value ?? null;
+  const own = weightUnitOf(row);
+  const isBare = typeof value === "number" || (typeof value === "string" && /\d\s*$/.test(value));
+  return own === unit || !isBare ? value : `${cellText(value)} ${own}`;
 }
 
 function cellOf(value: CellValue, key: ItemColumn): DrawnCell {

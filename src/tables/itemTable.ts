@@ -3,6 +3,7 @@ import { cellText, isBlank, type Block, type TypedCell } from "../core/base/cell
 import type { ItemColumn, ItemRow } from "../core/pricing/item";
 import { findHeadingRow, matchHeadings, type ColumnRule } from "./headings";
 import { readOfferTable } from "./offerTable";
+import { plainWeightHeading, weightUnitIn } from "./weightHeading";
 
 export const itemTableColumns: readonly ColumnRule<ItemColumn>[] = [
   {
@@ -25,7 +26,8 @@ export const itemTableColumns: readonly ColumnRule<ItemColumn>[] = [
   {
     key: "weight",
     label: "Weight (lb)",
-    words: ["weight", "weight each", "unit weight", "wt", "weight lb", "weight lbs", "lb", "lbs"],
+    // Whatever unit its heading names: see `plainWeightHeading`.
+    words: ["weight"],
   },
   {
     key: "sparesPercent",
@@ -57,6 +59,7 @@ export function readItemTable(block: Block): readonly ItemRow[] | null {
   if (headings === null) return null;
   const { row: headingRow, columns } = headings;
   const rows: ItemRow[] = [];
+  const weightUnit = headedUnit(block, headingRow, columns.get("weight"));
   for (const [index, cells] of block.rows.entries()) {
     if (index <= headingRow || cells.every(isBlank)) continue;
     const cell = (column: number): TypedCell => ({
@@ -71,16 +74,33 @@ export function readItemTable(block: Block): readonly ItemRow[] | null {
     // The notice that demo prices carry stands alone in its row.
     const filled = cells.filter((value) => !isBlank(value));
     if (filled.length === 1 && cellText(code.value).length > 40) continue;
-    rows.push({ ...typed, code });
+    rows.push({ ...typed, code, ...weightUnit });
   }
   return rows;
+}
+
+/** No row further down is looked at for headings. */
+const lastHeadingRow = 40;
+
+/** The unit in the heading of the weights, where it names one. */
+function headedUnit(
+  { sheet, row, column, rows }: Block,
+  heading: number,
+  weights: number | undefined,
+): Pick<ItemRow, "weightUnit"> {
+  if (weights === undefined) return {};
+  const value = weightUnitIn(rows[heading]?.[weights] ?? null);
+  if (value === null || value === "") return {};
+  const place = { sheet, row: row + heading, column: column + weights };
+  return { weightUnit: { value, place } };
 }
 
 function headingsOf(
   block: Block,
 ): { readonly row: number; readonly columns: ReadonlyMap<ItemColumn, number> } | null {
-  const row = findHeadingRow(block.rows, itemTableColumns, 3);
-  const cells = block.rows[row];
+  const rows = block.rows.slice(0, lastHeadingRow).map((row) => row.map(plainWeightHeading));
+  const row = findHeadingRow(rows, itemTableColumns, 3);
+  const cells = rows[row];
   if (cells === undefined) return null;
   const { matches } = matchHeadings(cells, itemTableColumns);
   const columns = new Map(matches.map(({ key, column }) => [key, column]));

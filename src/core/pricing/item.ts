@@ -1,12 +1,13 @@
 /** Items: what can be bought, as typed and once checked. */
 import { cellText, isBlank, readDate, type CellPlace, type TypedCell } from "../base/cell";
 import { makeFinding, type Finding, type FindingTable } from "../base/finding";
-import { pieces, pounds, type Pieces, type Pounds, type TenThousandths } from "../base/units";
+import { pieces, type Pieces, type Pounds, type TenThousandths } from "../base/units";
 import { typedNumber } from "../base/typedNumber";
 import type { Currency } from "../money/currency";
 import { priceFinding } from "../money/moneyFindings";
 import { readPrice } from "../money/price";
 import { readItemUnit, type ItemUnit } from "./itemUnit";
+import { headedWeightUnit, itemWeightFindings, readItemWeight } from "./itemWeight";
 
 /** The columns of an items table, in the order they are written. */
 export const itemColumns = [
@@ -26,6 +27,8 @@ export type ItemColumn = (typeof itemColumns)[number];
 /** A row as typed; a column is absent where the table does not have it. */
 export type ItemRow = Readonly<Partial<Record<ItemColumn, TypedCell>>> & {
   readonly code: TypedCell;
+  /** The unit that the heading of the weights names, as typed there; absent where it names none. */
+  readonly weightUnit?: TypedCell;
 };
 
 /** Extra pieces sent with a job: a percentage of the count, rounded up, and at least so many. */
@@ -39,7 +42,7 @@ export type Item = {
   readonly unit: ItemUnit;
   /** Per unit; `null` where it is not known, which is not zero. */
   readonly unitCost: TenThousandths | null;
-  /** Per unit; `null` where it is not known. */
+  /** Per unit, whatever unit of weight it was typed in; `null` where it is not known. */
   readonly weight: Pounds | null;
   readonly spares: SparesPolicy;
   /** A date serial; `null` where the table gives none. */
@@ -65,11 +68,6 @@ export const itemFindings = {
     says: "Item {found} stands twice in the items table; the first one is used.",
     todo: "Remove one of them.",
   },
-  "weight-not-a-number": {
-    level: "warn",
-    says: "The weight of {item} is {found}, which is not a number of pounds.",
-    todo: "Type a number such as 0.35. Until then the item is not weighed.",
-  },
   "spares-not-a-number": {
     level: "warn",
     says: "The spares of {item} are {found}, which is not a number from zero up.",
@@ -87,7 +85,8 @@ export type CheckedItems = { readonly items: Items; readonly findings: readonly 
 /** Checks the rows of an items table. A bad cell is a finding and leaves that one figure unknown. */
 export function checkItems(rows: readonly ItemRow[], currency: Currency): CheckedItems {
   const items = new Map<string, Item>();
-  const findings: Finding[] = [];
+  const findings: Finding[] = [...weightHeadingFindings(rows)];
+  const inOtherUnits: ItemRow[] = [];
   for (const row of rows) {
     const code = textOf(row.code);
     const { place } = row.code;
@@ -96,13 +95,23 @@ export function checkItems(rows: readonly ItemRow[], currency: Currency): Checke
     } else if (items.has(itemKey(code))) {
       findings.push(makeFinding(itemFindings, "item-twice", { place, found: code }));
     } else {
-      items.set(itemKey(code), checkItem(code, row, currency, findings));
+      const { item, isInOtherUnit } = checkItem(code, row, currency, findings);
+      items.set(itemKey(code), item);
+      if (isInOtherUnit) inOtherUnits.push(row);
     }
   }
+  findings.push(...otherUnitFindings(inOtherUnits));
   return { items, findings };
 }
 
-function checkItem(code: string, row: ItemRow, currency: Currency, findings: Finding[]): Item {
+type CheckedItem = { readonly item: Item; readonly isInOtherUnit: boolean };
+
+function checkItem(
+  code: string,
+  row: ItemRow,
+  currency: Currency,
+  findings: Finding[],
+): CheckedItem {
   const report = (finding: keyof typeof itemFindings, cell: TypedCell) =>
     findings.push(
       makeFinding(itemFindings, finding, {
@@ -140,14 +149,16 @@ function checkItem(code: string, row: ItemRow, currency: Currency, findings: Fin
     return serial;
   };
 
-  const weight = number("weight", "weight-not-a-number");
-  return {
+  const unit = readItemUnit(textOf(row.unit));
+  const weighed = readItemWeight(row.weight, headedWeightUnit(row.weightUnit), { code, unit });
+  findings.push(...weighed.findings);
+  const item: Item = {
     code,
     description: textOf(row.description),
     family: textOf(row.family) || "Other",
-    unit: readItemUnit(textOf(row.unit)),
+    unit,
     unitCost: unitCost(),
-    weight: weight === null ? null : pounds(weight),
+    weight: weighed.weight,
     spares: {
       percent: number("sparesPercent", "spares-not-a-number") ?? 0,
       least: pieces(Math.ceil(number("sparesLeast", "spares-not-a-number") ?? 0)),
@@ -156,7 +167,30 @@ function checkItem(code: string, row: ItemRow, currency: Currency, findings: Fin
     basis: textOf(row.basis),
     place: row.code.place,
   };
+  return { item, isInOtherUnit: weighed.isInOtherUnit && row.weightUnit !== undefined };
 }
+
+/** A unit of the heading that is not known is told once, at the heading. */
+const weightHeadingFindings = (rows: readonly ItemRow[]): readonly Finding[] =>
+  rows
+    .flatMap(({ weightUnit }) => weightUnit ?? [])
+    .filter((words) => headedWeightUnit(words) === null)
+    .slice(0, 1)
+    .map((words) =>
+      makeFinding(itemWeightFindings, "weight-heading-not-known", {
+        place: words.place,
+        found: textOf(words),
+      }),
+    );
+
+const otherUnitFindings = (rows: readonly ItemRow[]): readonly Finding[] =>
+  rows.slice(0, 1).map(({ code, weight, weightUnit }) =>
+    makeFinding(itemWeightFindings, "weights-in-other-units", {
+      place: weight?.place ?? null,
+      found: textOf(weight),
+      values: { item: textOf(code), heading: textOf(weightUnit), count: rows.length },
+    }),
+  );
 
 const textOf = (cell: TypedCell | undefined): string =>
   cell === undefined ? "" : cellText(cell.value).trim();

@@ -1,6 +1,7 @@
 /** What an item is priced and weighed by: the piece, its length or its area. */
 import type { Inches } from "../base/units";
 import { snapped } from "../formulas/rounding";
+import { millimetresPerInch } from "../measures/measures";
 
 export type ItemUnit = {
   /** As shown: `each`, `foot`, `set`. */
@@ -10,7 +11,6 @@ export type ItemUnit = {
   readonly inches: number;
 };
 
-const millimetresPerInch = 25.4;
 const foot = { label: "foot", by: "length", inches: 12 } as const;
 const squareFoot = { label: "square foot", by: "area", inches: 144 } as const;
 const metre = { label: "metre", by: "length", inches: 1000 / millimetresPerInch } as const;

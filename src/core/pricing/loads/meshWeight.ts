@@ -5,13 +5,12 @@
  * 1 in = 25.4 mm and 1 lb = 0.45359237 kg exactly (NIST SP 811).
  */
 import { pounds, type Inches, type Pounds } from "../../base/units";
+import { kilogramsPerPound, metresPerFoot, millimetresPerInch } from "../../measures/measures";
 
 /** Of steel, kg per cubic metre. Source: the density ISO 9044 reckons plain steel with. */
 export const steelDensity = 7850;
 
-const millimetresPerInch = 25.4;
-const kilogramsPerPound = 0.45359237;
-const squareMetresPerSquareFoot = 0.3048 ** 2;
+const squareMetresPerSquareFoot = metresPerFoot ** 2;
 
 /** Square mesh: the clear opening between wires, and the wire's diameter, both more than zero. */
 export type Mesh = { readonly opening: Inches; readonly wire: Inches };

@@ -1,0 +1,45 @@
+/** Weights, loads and bending as text, in pounds or metric, with commas between thousands. */
+import {
+  ownUnitOf,
+  unitsOf,
+  type MeasureKind,
+  type MeasureStyle,
+  type MeasureUnit,
+} from "./measures";
+
+const metricNames: Readonly<Record<MeasureKind, string>> = {
+  weight: "kg",
+  "weight by length": "kg per m",
+  "weight by area": "kg per m²",
+  bending: "N·m",
+  length: "mm",
+  inertia: "cm^4",
+};
+
+/** The unit in which a kind is shown. */
+export const shownUnit = (kind: MeasureKind, style: MeasureStyle): MeasureUnit =>
+  style === "pounds"
+    ? ownUnitOf(kind)
+    : (unitsOf[kind].find(({ name }) => name === metricNames[kind]) ?? ownUnitOf(kind));
+
+/** An amount of the core's own unit in the unit in which it is shown. In pounds it is as it was. */
+export function shownAmount(amount: number, kind: MeasureKind, style: MeasureStyle): number {
+  const { inOne } = shownUnit(kind, style);
+  return inOne === 1 ? amount : amount * inOne;
+}
+
+/** `1,240.5`: with at most so many decimals, no zeros at their end, and commas between thousands. */
+export function groupedFigure(value: number, places: number): string {
+  const [whole = "", decimals] = String(Number(value.toFixed(places))).split(".");
+  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ",");
+  return decimals === undefined ? grouped : `${grouped}.${decimals}`;
+}
+
+/** Such as `1,787 lb` or `810.6 kg`, of an amount in the core's own unit. */
+export const measureText = (
+  amount: number,
+  kind: MeasureKind,
+  style: MeasureStyle,
+  places: number,
+): string =>
+  `${groupedFigure(shownAmount(amount, kind, style), places)} ${shownUnit(kind, style).name}`;
