@@ -34,6 +34,7 @@ export function readRateTable(block: Block): RateReading | null {
   const headings = block.rows[headingIndex]?.map((cell) => cellText(cell).trim());
   if (headings === undefined) return null;
   const rateColumn = headings.findIndex((text) => isHeading(text, "rate"));
+  const unitColumn = headings.findIndex((text) => isHeading(text, "unit"));
   const usualColumn = headings.findIndex((text) => isHeading(text, "usual"));
   const jobColumns = headings.flatMap((text, column) =>
     column > usualColumn && text !== "" ? [{ job: text.toLowerCase(), column }] : [],
@@ -41,6 +42,7 @@ export function readRateTable(block: Block): RateReading | null {
 
   const keys = new Map(rateRows.map(({ key, label }) => [normalName(label), key]));
   const usual: Partial<Record<RateKey, TypedCell>> = {};
+  const units: Partial<Record<RateKey, TypedCell>> = {};
   const byJob = new Map<string, Partial<Record<RateKey, TypedCell>>>(
     jobColumns.map(({ job }) => [job, {}]),
   );
@@ -74,11 +76,12 @@ export function readRateTable(block: Block): RateReading | null {
       continue;
     }
     usual[key] = at(usualColumn);
+    if (unitColumn >= 0) units[key] = at(unitColumn);
     for (const { job, column } of jobColumns) {
       const typed = byJob.get(job);
       if (typed !== undefined) typed[key] = at(column);
     }
   }
-  const rates: RateTable = { usual, byJob: byJob };
+  const rates: RateTable = { usual, byJob, units };
   return { rates, findings };
 }

@@ -1,6 +1,8 @@
 import { describe, expect, test } from "@jest/globals";
 import type { Block, CellValue } from "../../src/core/base/cell";
 import { rateRows } from "../../src/core/pricing/rates/rateRows";
+import { usDollar } from "../../src/core/money/currency";
+import { rateReader } from "../../src/core/pricing/rates/rates";
 import { ratesSheet } from "../../src/sheets/owner/ratesSheet";
 import { rateHeadings, readRateTable } from "../../src/tables/rateTable";
 import { shownValue } from "../../src/workbook/drawing";
@@ -37,6 +39,14 @@ describe("a rates sheet", () => {
     expect(read?.rates.byJob.get("north")?.site?.value).toBe(2);
   });
 
+  test("gives each rate the cell of its unit", () => {
+    expect(read?.rates.units?.leadRate).toEqual({
+      value: "per hour",
+      place: { sheet: "Rates", row: 7, column: 2 },
+    });
+    expect(readRateTable(blockOf(["Rate", "Usual"], ["Travel", 30]))?.rates.units).toEqual({});
+  });
+
   test("says which rows it does not know, and guesses", () => {
     expect(read?.findings.map(({ found, place }) => [found, place?.row])).toEqual([
       ["site TAKES", 8],
@@ -68,6 +78,10 @@ test("the starter's sheet is read back as it was drawn, every row of it", () => 
   expect(rateRows.map(({ key }) => read?.rates.usual[key]?.value ?? "")).toEqual(
     rateRows.map(({ starter }) => starter),
   );
+  const reader = rateReader(read?.rates ?? { usual: {}, byJob: new Map() }, "North", usDollar);
+  for (const { key, kind } of rateRows) if (kind === "number") reader.number(key);
+  reader.rate("freight0");
+  expect(reader.findings.filter(({ found }) => found !== "24 %")).toEqual([]);
   expect(rateRows.every(({ key }) => read?.rates.byJob.get("north")?.[key]?.value === null)).toBe(
     true,
   );

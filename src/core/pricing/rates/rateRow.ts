@@ -1,4 +1,5 @@
 /** A row of the rates sheet. */
+import type { MeasureKind } from "../../measures/measures";
 
 /** What a rate's value must be. `money` is an amount, `rate` a price per something, to four decimals. */
 export type RateKind = "money" | "rate" | "percent" | "number" | "count" | "choice" | "groups";
@@ -8,6 +9,10 @@ export type RateRow = {
   readonly label: string;
   readonly unit: string;
   readonly kind: RateKind;
+  /** What is measured, where a value may be typed in another unit than `unit`, the core's own. */
+  readonly measure?: MeasureKind;
+  /** A price by 100 lb, which may be typed by nothing else. */
+  readonly isByHundredweight?: true;
   /** As a person would type it; the empty text where nothing is set. */
   readonly starter: string | number;
   readonly says: string;

@@ -3,10 +3,17 @@ import { cellText, isBlank, type CellValue, type TypedCell } from "../../base/ce
 import { makeFinding, type Finding, type FindingTable } from "../../base/finding";
 import { cents, type Cents, type TenThousandths } from "../../base/units";
 import { typedNumber } from "../../base/typedNumber";
+import { ownUnitOf, type MeasureKind } from "../../measures/measures";
 import type { Currency } from "../../money/currency";
 import { priceFinding } from "../../money/moneyFindings";
 import { readPrice } from "../../money/price";
 import { inPercent, percentText, readPercent, type Percent } from "./percent";
+import {
+  freightUnitFault,
+  rateMeasureFindings,
+  readRateMeasure,
+  type SaidOfMeasure,
+} from "./rateMeasure";
 import type { RateRow } from "./rateRow";
 import { mostOf, rateRows, type RateKey } from "./rateRows";
 
@@ -17,6 +24,8 @@ export type TypedRates = Readonly<Partial<Record<RateKey, TypedCell>>>;
 export type RateTable = {
   readonly usual: TypedRates;
   readonly byJob: ReadonlyMap<string, TypedRates>;
+  /** The cells of the column Unit; none where the sheet has no such column. */
+  readonly units?: TypedRates;
 };
 
 export const rateFindings = {
@@ -100,11 +109,38 @@ export function rateReader(table: RateTable, job: string, currency: Currency): R
     report(...of);
     return null;
   };
+  const say = (key: RateKey, { code, values, place }: SaidOfMeasure): void => {
+    if (reported.has(key)) return;
+    reported.add(key);
+    const typed = cell(key);
+    const details = {
+      place: place ?? typed.place,
+      found: cellText(typed.value).trim(),
+      values: { label: rowOf(key).label, ...values },
+      job,
+    };
+    findings.push(makeFinding(rateMeasureFindings, code, details));
+  };
+  const measured = (key: RateKey, kind: MeasureKind): number | null => {
+    const { amount, said } = readRateMeasure(cell(key).value, kind, unitCell(table, key));
+    if (amount === "not a number") return refuse("rate-not-a-number", key);
+    if (amount === null || amount <= mostOfRow(rowOf(key))) {
+      if (said !== null) say(key, said);
+      return amount;
+    }
+    const most = `${mostOfRow(rowOf(key))} ${ownUnitOf(kind).name}`;
+    return refuse("rate-out-of-range", key, { most });
+  };
   const priced = (key: RateKey): TenThousandths | null => {
     const { value, place } = cell(key);
     if (isBlank(value)) return null;
     // Nothing is a usual amount here, unlike for an item.
     if (value === 0) return 0 as TenThousandths;
+    const wrongUnit = freightUnitFault(rowOf(key), unitCell(table, key));
+    if (wrongUnit !== null) {
+      say(key, wrongUnit);
+      return null;
+    }
     const read = readPrice(value, currency);
     if (read.ok) return read.value.unitCost;
     findings.push({
@@ -139,10 +175,11 @@ export function rateReader(table: RateTable, job: string, currency: Currency): R
     number: (key) => {
       const { value } = cell(key);
       if (isBlank(value)) return null;
+      const row = rowOf(key);
+      if (row.measure !== undefined) return measured(key, row.measure);
       const number = typedNumber(value);
       if (!(Number.isFinite(number) && number >= 0)) return refuse("rate-not-a-number", key);
-      const row = rowOf(key);
-      const most = row.most ?? (row.kind === "count" ? mostOf.count : mostOf.number);
+      const most = mostOfRow(row);
       return number <= most ? number : refuse("rate-out-of-range", key, { most: String(most) });
     },
     choice: (key, choices) => {
@@ -166,6 +203,15 @@ export function rateReader(table: RateTable, job: string, currency: Currency): R
     },
   };
 }
+
+/** The Unit cell of a row that the sheet has, where something stands in it. */
+function unitCell({ usual, units }: RateTable, key: RateKey): TypedCell | null {
+  const typed = units?.[key];
+  return typed === undefined || isBlank(typed.value) || usual[key] === undefined ? null : typed;
+}
+
+const mostOfRow = ({ most, kind }: RateRow): number =>
+  most ?? (kind === "count" ? mostOf.count : mostOf.number);
 
 const rowOf = (key: RateKey): RateRow => {
   const row = rateRows.find((candidate) => candidate.key === key);

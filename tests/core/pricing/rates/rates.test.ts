@@ -1,5 +1,6 @@
 import { describe, expect, test } from "@jest/globals";
-import { rateRows } from "../../../../src/core/pricing/rates/rateRows";
+import type { CellValue } from "../../../../src/core/base/cell";
+import { rateRows, type RateKey } from "../../../../src/core/pricing/rates/rateRows";
 import { rateReader } from "../../../../src/core/pricing/rates/rates";
 import { dollars, ratesOf } from "../pricedJobs";
 
@@ -123,6 +124,103 @@ describe("a percentage that is likely another one", () => {
     const rates = reader({ [key]: value });
     expect(rates.percent(key)).not.toBeNull();
     expect(rates.findings).toEqual([]);
+  });
+});
+
+describe("a weight, load or length", () => {
+  const headed = (unit: string | null, key: RateKey, value: CellValue) => {
+    const place = { sheet: "Rates", row: 2, column: 1 };
+    const table = { ...ratesOf({ [key]: value }), units: { [key]: { value: unit, place } } };
+    return rateReader(table, "North", dollars);
+  };
+
+  // 1 lb = 0.45359237 kg exactly: international yard and pound agreement of 1959. The others: NIST
+  // SP 811, appendix B.8.
+  test.each([
+    ["trolleyCarries", null, 250, 250],
+    ["trolleyCarries", "lb", 250, 250],
+    ["trolleyCarries", "kg", 45.359237, 100],
+    ["trolleyCarries", "kg", "45,359237", 99.999999],
+    ["palletCarries", "KG", 453.59237, 1000],
+    ["trackBends", "N·m", 11.29848, 100],
+    ["trackBends", "N m", "11.29848 Nm", 100],
+    ["trackWeight", "kg per metre", 1.488164, 1],
+    ["trackWeight", "kg/m", 1.488164, 1],
+    ["trolleyFromEdge", "mm", 254, 10],
+    ["trackInertia", "cm^4", 41.62314, 1],
+    ["trolleyCarries", null, "45.359237 kg", 100],
+    ["hangerCarries", "", "4.448222 kN", 1000],
+    ["trackBends", null, "1.355818 kN·m", 12_000],
+    ["frameWeight", null, "1.488164 kg per metre", 1],
+  ] as const)("%s in a row of %s: %s is %d", (key, unit, value, expected) => {
+    const read = headed(unit, key, value);
+    expect(read.number(key)).toBeCloseTo(expected, expected >= 1000 ? 2 : 4);
+    expect(read.findings).toEqual([]);
+  });
+
+  test.each([
+    ["trolleyCarries", "lb", "250 kg", "551.156 lb"],
+    ["trolleyCarries", "kg", "2,000.5 lb", "2,000.5 lb"],
+    ["trackBends", "in-lb", "30 N·m", "265.522 in-lb"],
+  ] as const)("%s in a row of %s with its own unit, %s, is told", (key, unit, value, words) => {
+    const read = headed(unit, key, value);
+    expect(read.number(key)).not.toBeNull();
+    expect(read.findings).toEqual([
+      expect.objectContaining({
+        code: "rate-in-other-unit",
+        level: "note",
+        found: value,
+        message: expect.stringContaining(`in a row of ${unit}`) as unknown,
+      }),
+    ]);
+    expect(read.findings[0]?.message).toContain(`which makes it ${words}`);
+  });
+
+  test.each([
+    ["trolleyCarries", "lb", "2 tons", "tons", 3],
+    ["trolleyCarries", "stone", 20, "stone", 1],
+    ["trackBends", "in-lb", "250 kg", "kg", 3],
+    ["trackBends", "lb", 250, "lb", 1],
+    ["palletCarries", "per pallet", 900, "per pallet", 1],
+  ] as const)("%s in a row of %s is not %s: a stop, and no value", (...of) => {
+    const [key, unit, value, wrong, column] = of;
+    const read = headed(unit, key, value);
+    expect([read.number(key), read.number(key)]).toEqual([null, null]);
+    expect(read.findings).toEqual([
+      expect.objectContaining({
+        code: "rate-unit-not-known",
+        level: "stop",
+        place: { sheet: "Rates", row: 2, column },
+      }),
+    ]);
+    expect(read.findings[0]?.message).toContain(`${wrong} is no unit for it`);
+  });
+
+  test("is held against what may be typed in the core's own unit", () => {
+    const read = headed("kg", "trolleyCarries", 50_000);
+    expect(read.number("trolleyCarries")).toBeNull();
+    expect(read.findings[0]?.message).toContain("from 0 to 100000 lb");
+  });
+
+  test("whose comma could be a decimal one is told", () => {
+    const read = headed("kg", "hangerCarries", "1,250");
+    expect(read.number("hangerCarries")).toBeCloseTo(2755.778, 3);
+    expect(read.findings[0]?.message).toContain("read as 1,250 kg (2,755.778 lb)");
+  });
+
+  test.each([
+    ["per hundredweight", 460_000],
+    ["$ per cwt", 460_000],
+    ["per 100 lb", 460_000],
+    [null, 460_000],
+    ["per 100 kg", null],
+    ["per kg", null],
+  ])("freight %s", (unit, rate) => {
+    const read = headed(unit, "freight0", 46);
+    expect(read.rate("freight0")).toBe(rate);
+    expect(read.findings.map(({ code }) => code)).toEqual(
+      rate === null ? ["rate-unit-not-known"] : [],
+    );
   });
 });
 
