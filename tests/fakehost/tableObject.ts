@@ -46,7 +46,9 @@ export function tablesObject(world: World, sheet: FakeSheet | null): HostObject 
         return table === undefined ? notThere() : tableObject(world, table);
       },
       add: (at, hasHeaders) => {
-        const place = rangeArgument(sheet ?? book.active, at);
+        // API reference of `Excel.TableCollection`, `add`: an address without a sheet is one on the
+        // sheet in front.
+        const place = rangeArgument(book.active, at);
         if (place.sheet.isProtected) denied();
         if (hasHeaders !== true) badArgument("Not in the fake.");
         if (

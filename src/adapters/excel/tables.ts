@@ -31,25 +31,29 @@ export function fitTables(
     const table = sheet.tables.getItem(name);
     table.clearFilters();
     const next = wanted.find((each) => each.name.toLowerCase() === name.toLowerCase());
-    if (next !== undefined && fit(table, area, next.area)) kept.add(name.toLowerCase());
+    if (next !== undefined && fit(sheet, table, area, next.area)) kept.add(name.toLowerCase());
     else table.convertToRange();
   }
   return wanted.filter(({ name }) => !kept.has(name.toLowerCase()));
 }
 
+/** A range and not its address: Excel looks for an address without a sheet on the one in front. */
+const rangeOf = (sheet: Excel.Worksheet, { row, column, rows, columns }: Area): Excel.Range =>
+  sheet.getRangeByIndexes(row, column, rows, columns);
+
 /** Gives the table its new size; `false` where Excel can't. */
-function fit(table: Excel.Table, area: Area, wanted: Area): boolean {
+function fit(sheet: Excel.Worksheet, table: Excel.Table, area: Area, wanted: Area): boolean {
   if (addressOf(area) === addressOf(wanted)) return true;
   const isInPlace = area.row === wanted.row && area.column === wanted.column;
   if (!isInPlace || !hasExcelApi("1.13")) return false;
-  table.resize(addressOf(wanted));
+  table.resize(rangeOf(sheet, wanted));
   return true;
 }
 
 /** Makes tables over cells that are there. Their look is ours, so the table brings none. */
 export function makeTables(sheet: Excel.Worksheet, wanted: readonly StandingTable[]): void {
   for (const { name, area } of wanted) {
-    const table = sheet.tables.add(addressOf(area), true);
+    const table = sheet.tables.add(rangeOf(sheet, area), true);
     table.name = name;
     table.style = "TableStyleLight1";
     table.showBandedRows = false;
