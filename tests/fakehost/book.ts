@@ -96,6 +96,8 @@ export type FakeBook = {
   name: string;
   sheets: FakeSheet[];
   active: FakeSheet;
+  /** A chart sheet, which is no worksheet, is in front. */
+  chartInFront: boolean;
   selection: Area[];
   tables: FakeTable[];
   names: FakeName[];
@@ -117,6 +119,7 @@ export function newBook(...sheetNames: readonly [string, ...string[]]): FakeBook
     name: "Job.xlsx",
     sheets: [sheet],
     active: sheet,
+    chartInFront: false,
     selection: [{ row: 0, column: 0, rows: 1, columns: 1 }],
     tables: [],
     names: [],

@@ -119,7 +119,7 @@ export function fakeHost(book: FakeBook, library: OfficeExtensionModel): FakeHos
     const bytes = byteLength(body);
     const number = requests.push({ bytes, answer: 0, actions: body.Actions.length });
     if (faults.meanwhile?.request === number) faults.meanwhile.happens();
-    if (closed) return refusal("InactiveWorkbook");
+    if (closed) return refusal("RequestAborted");
     if (editing !== null) {
       if ((flags & delayForCellEdit) === 0) return refusal("InvalidOperationInCellEditMode");
       await editing.over;
@@ -242,7 +242,9 @@ const messages: Readonly<Record<string, string>> = {
   RequestPayloadSizeLimitExceeded: "The request payload size has exceeded the limit.",
   ResponsePayloadSizeLimitExceeded: "The response payload size has exceeded the limit.",
   InvalidOperationInCellEditMode: "Excel is in cell-editing mode.",
-  InactiveWorkbook: "The workbook is closed.",
+  RequestAborted: "The request was aborted during run time.",
+  InactiveWorkbook:
+    "The operation failed because multiple workbooks are open and the workbook being called by this API has lost focus.",
 };
 
 function personAt(world: World, deliver: () => void): Person {

@@ -49,6 +49,13 @@ export const badArgument = (
 export const denied = (): never =>
   refuse("AccessDenied", "You cannot perform the requested operation.");
 
+/** (Source: Microsoft's page on error handling with the application-specific JavaScript APIs.) */
+export const noWorksheet = (): never =>
+  refuse(
+    "UnsupportedSheet",
+    "This sheet type does not support this operation, since it is a Macro or Chart sheet.",
+  );
+
 /** The argument as a text. */
 export const textOf = (value: unknown): string =>
   typeof value === "string" ? value : badArgument();

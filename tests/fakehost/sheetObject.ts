@@ -18,6 +18,7 @@ import {
   denied,
   hostObject,
   nothing,
+  noWorksheet,
   notThere,
   plainProperties,
   refuse,
@@ -177,7 +178,10 @@ export function sheetsObject(world: World): HostObject {
     items: () => book.sheets.map((sheet) => sheetObject(world, sheet)),
     call: {
       getItem: (key) => sheetOfKey(world, textOf(key)),
-      getActiveWorksheet: () => sheetObject(world, book.active),
+      getActiveWorksheet: () => {
+        if (book.chartInFront) noWorksheet();
+        return sheetObject(world, book.active);
+      },
       getCount: () => book.sheets.length,
       add: (name) => {
         const sheet = addSheet(book, typeof name === "string" ? name : undefined);

@@ -4,6 +4,7 @@ import {
   badArgument,
   hostObject,
   nothing,
+  noWorksheet,
   notThere,
   refuse,
   textOf,
@@ -49,10 +50,12 @@ export function workbookObject(world: World): HostObject {
         }
         return rangeObject(world, book.active, area);
       },
-      getSelectedRanges: () =>
-        book.selection.length === 0
+      getSelectedRanges: () => {
+        if (book.chartInFront) noWorksheet();
+        return book.selection.length === 0
           ? refuse("InvalidSelection", "Nothing that has cells is selected.")
-          : areasObject(world, book.active, book.selection),
+          : areasObject(world, book.active, book.selection);
+      },
     },
   });
 }

@@ -30,6 +30,23 @@ const closed: WorkbookFault = {
   message: "The workbook is closed, or Excel no longer answers. Open it again and try once more.",
 };
 
+/** Where several workbooks are open, Excel answers for the one in front only. */
+const otherInFront: WorkbookFault = {
+  code: "host-refused",
+  message:
+    "Excel has another workbook, or a chart, in front. Click on a cell of this workbook and try again.",
+};
+
+const noCells: WorkbookFault = {
+  code: "host-refused",
+  message: "A chart fills the sheet in front. Go to a sheet with cells and try again.",
+};
+
+const filtered: WorkbookFault = {
+  code: "host-refused",
+  message: "A filter is in the way. Clear the filters of the sheet (Data, Clear) and try again.",
+};
+
 const tooLarge: WorkbookFault = {
   code: "too-large",
   message:
@@ -38,7 +55,8 @@ const tooLarge: WorkbookFault = {
 
 const partProtected: WorkbookFault = {
   code: "sheet-protected",
-  message: "Something here is protected. Take the protection off the sheet and try again.",
+  message:
+    "Something here is protected, or the workbook is open for reading only. Take the protection off the sheet, or open the workbook for editing, and try again.",
 };
 
 const gone: WorkbookFault = {
@@ -47,6 +65,7 @@ const gone: WorkbookFault = {
     "A sheet or table that was needed is no longer there. Look at the workbook and try again.",
 };
 
+/** (Source: Microsoft's page on error handling with the application-specific JavaScript APIs.) */
 const faults: Readonly<Record<string, WorkbookFault>> = {
   AccessDenied: partProtected,
   InvalidOperationInCellEditMode: cellBeingEdited,
@@ -54,7 +73,11 @@ const faults: Readonly<Record<string, WorkbookFault>> = {
   ResponsePayloadSizeLimitExceeded: tooLarge,
   OperationCellsExceedLimit: tooLarge,
   RangeExceedsLimit: tooLarge,
-  InactiveWorkbook: closed,
+  MemoryLimitReached: tooLarge,
+  InactiveWorkbook: otherInFront,
+  InvalidSelection: otherInFront,
+  UnsupportedSheet: noCells,
+  FilteredRangeConflict: filtered,
   RequestAborted: closed,
   ConnectionFailure: closed,
   ServiceNotAvailable: closed,

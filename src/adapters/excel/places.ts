@@ -11,7 +11,10 @@ export async function activeSheet(context: Excel.RequestContext): Promise<string
   return sheet.name;
 }
 
-/** The first of several areas; `null` where a chart or a picture is selected. */
+/** What Excel says where no cells are selected: a chart or a picture is, or a chart fills the sheet. */
+const withoutCells = ["InvalidSelection", "UnsupportedSheet", "ItemNotFound"];
+
+/** The first of several areas; `null` where no cells are selected. */
 export async function selection(context: Excel.RequestContext): Promise<Selection | null> {
   const areas = context.workbook.getSelectedRanges();
   const sheet = areas.worksheet.load("name");
@@ -19,7 +22,7 @@ export async function selection(context: Excel.RequestContext): Promise<Selectio
   try {
     await context.sync();
   } catch (error) {
-    if (isExcelError(error) && error.code === "InvalidSelection") return null;
+    if (isExcelError(error) && withoutCells.includes(error.code)) return null;
     throw error;
   }
   return {

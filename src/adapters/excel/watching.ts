@@ -4,7 +4,7 @@
  */
 import { columnIndex } from "../../core/base/cell";
 import type { Selection, WorkbookChange } from "../../workbook/workbook";
-import { faultOf } from "./excelFaults";
+import { faultOf, isExcelError } from "./excelFaults";
 import { hasExcelApi, inExcel, orThrow } from "./inExcel";
 import { isAsideName } from "./journal";
 import { selection } from "./places";
@@ -100,7 +100,8 @@ export async function watch(
     const [first] = handlers;
     if (first === undefined) return;
     try {
-      await Excel.run(first.context, async (context) => {
+      const run = { previousObjects: first.context, delayForCellEdit: true };
+      await Excel.run(run, async (context) => {
         for (const handler of handlers) handler.remove();
         await context.sync();
       });
@@ -123,8 +124,18 @@ async function lookAround(
   await context.sync();
   return {
     sheets: seen(worksheets),
-    selected: isActivated ? await selection(context) : null,
+    selected: isActivated ? await selectionIfTold(context) : null,
   };
+}
+
+/** What else was heard must not wait until Excel can say what is selected. */
+async function selectionIfTold(context: Excel.RequestContext): Promise<Selection | null> {
+  try {
+    return await selection(context);
+  } catch (error) {
+    if (isExcelError(error)) return null;
+    throw error;
+  }
 }
 
 const together = (one: Heard, other: Heard): Heard => ({

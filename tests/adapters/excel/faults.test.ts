@@ -15,7 +15,12 @@ describe("each refusal has its own words", () => {
     ["AccessDenied", "sheet-protected", /protected/],
     ["InvalidOperationInCellEditMode", "cell-being-edited", /Enter or Esc/],
     ["RequestPayloadSizeLimitExceeded", "too-large", /fewer jobs/],
-    ["InactiveWorkbook", "workbook-closed", /Open it again/],
+    ["RequestAborted", "workbook-closed", /Open it again/],
+    ["InactiveWorkbook", "host-refused", /another workbook.* in front/],
+    ["InvalidSelection", "host-refused", /Click on a cell of this workbook/],
+    ["UnsupportedSheet", "host-refused", /Go to a sheet with cells/],
+    ["FilteredRangeConflict", "host-refused", /Clear the filters/],
+    ["MemoryLimitReached", "too-large", /fewer jobs/],
     ["ItemNotFound", "sheet-gone", /no longer there/],
     ["GeneralException", "host-refused", /try again/i],
     // No code is known for an undo stack that is full: what empties it is said with every other refusal.

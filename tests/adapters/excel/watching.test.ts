@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, test } from "@jest/globals";
 import type { WorkbookChange } from "../../../src/workbook/workbook";
+import { tell } from "../../fakehost/world";
 import { drawing } from "../../workbook/drawings";
 import { excelRig, type ExcelRig } from "./excelRig";
 
@@ -121,6 +122,29 @@ test("to stop in a workbook that is closed is no error", async () => {
   const { rig, stop } = await watched();
   rig.host.close();
   await expect(stop()).resolves.toBeUndefined();
+});
+
+describe("while a chart sheet is in front", () => {
+  test("what else happens is told, and no cell is selected", async () => {
+    const { rig, heard } = await watched();
+    rig.book.chartInFront = true;
+    const [one] = rig.book.sheets;
+    if (one !== undefined) tell(rig.host.world, "activated", one);
+    rig.host.person.type("One", "A1", 1);
+    await expectHeard(heard, [{ kind: "cells", sheet: "One" }]);
+    expect(await rig.workbook.selection()).toBeNull();
+    await expect(rig.workbook.activeSheet()).rejects.toThrow(/Go to a sheet with cells/);
+  });
+});
+
+test("to stop while a cell is being edited waits until it is left", async () => {
+  const { rig, stop } = await watched();
+  rig.host.beginEdit();
+  const stopped = stop();
+  await moment();
+  rig.host.endEdit();
+  await stopped;
+  expect(rig.host.world.listening.size).toBe(0);
 });
 
 test("no cells are selected where a chart is", async () => {
