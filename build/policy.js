@@ -30,8 +30,9 @@ export const embeddedPolicy = policy(own);
 export const excelPolicy = policy({
   ...own,
   "script-src": [...own["script-src"], office],
-  // Office.js opens a frame of its own to tell Microsoft about its use.
-  "frame-src": ["https://telemetryservice.firstpartyapps.oaspapps.com"],
+  // Office.js opens a frame of its own to tell Microsoft about its use, and one to ask whether a web
+  // address that it does not know is Excel's.
+  "frame-src": ["https://telemetryservice.firstpartyapps.oaspapps.com", office],
 });
 
 function policy(rules) {
