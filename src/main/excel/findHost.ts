@@ -21,6 +21,7 @@ export async function findHost(patience = longestWait): Promise<"excel" | "none"
 
 async function askOffice(): Promise<"excel" | "none"> {
   if (!(await officeLoaded())) return "none";
+  holdFunctions();
   try {
     const { host } = await Office.onReady();
     // Office.js knows more hosts than its types do: outside any host it answers null.
@@ -29,6 +30,18 @@ async function askOffice(): Promise<"excel" | "none"> {
     // Half-loaded or in a host it does not know: no place for the pane either.
     return "none";
   }
+}
+
+/**
+ * Excel calls worksheet functions as soon as Office is ready, and ours are registered a moment later,
+ * by a file that is only then asked for. A call in between would show #N/A until Excel calculates
+ * again, so Office.js is told to wait for the first registration.
+ * (Source: Microsoft's page on troubleshooting custom functions, for #N/A; Office.js itself for the
+ * rest, which its types leave out.)
+ */
+function holdFunctions(): void {
+  if (!("CustomFunctions" in globalThis)) return;
+  (CustomFunctions as { readonly delayInitialization?: () => void }).delayInitialization?.();
 }
 
 /** Waits for the script that the page asks for; `false` when it cannot be had. */

@@ -40,6 +40,23 @@ describe("findHost", () => {
     expect(await findHost()).toBe(expected);
   });
 
+  test("worksheet functions are held back before Office is ready", async () => {
+    const happened: string[] = [];
+    Object.assign(globalThis, {
+      Office: {
+        onReady: () => {
+          happened.push("ready");
+          return Promise.resolve({ host: "Excel" });
+        },
+        HostType: { Excel: "Excel" },
+      },
+      CustomFunctions: { delayInitialization: () => happened.push("held back") },
+    });
+    await findHost();
+    Reflect.deleteProperty(globalThis, "CustomFunctions");
+    expect(happened).toEqual(["held back", "ready"]);
+  });
+
   test("Office that never answers is given up", async () => {
     office("never");
     expect(await findHost(30)).toBe("none");
