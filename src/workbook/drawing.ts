@@ -96,11 +96,19 @@ const isAtLeft = (cell: DrawnCell | null | undefined): boolean =>
   cell !== undefined &&
   (cell.align === "left" || (cell.align === undefined && typeof shownValue(cell) === "string"));
 
-/** What the cell shows: a formula's result, else what is written. */
+/**
+ * A cell holds 32,767 characters, and the apostrophe that tells a text from a formula may be one of
+ * them. (Source: Microsoft's page on Excel specifications and limits.)
+ */
+const longestText = 32_766;
+
+/** What the cell shows: a formula's result, else what is written. A text that no cell holds is cut. */
 export function shownValue(cell: DrawnCell): CellValue {
   switch (cell.kind) {
     case "text":
-      return cell.text;
+      return cell.text.length <= longestText
+        ? cell.text
+        : `${cell.text.slice(0, longestText - 1)}…`;
     case "number":
       return cell.number;
     case "yesNo":

@@ -1,4 +1,5 @@
 /** A drawing turned into the sheet that it asks for, so that every host makes the same of it. */
+import { rowPoints } from "./columnSize";
 import { isSetIn, shownValue, type CellDress, type DrawnCell, type Drawing } from "./drawing";
 import { drawingFingerprint } from "./fingerprint";
 import { lookStyles, numberFormatCodes } from "./looks";
@@ -40,7 +41,7 @@ export function drawnSheet(drawing: Drawing, name: string, table: StyleTable): S
     written: drawing.mark === null ? null : drawingFingerprint(drawing),
     rows,
     columnWidths: drawing.columnWidths,
-    rowHeights: drawing.rows.map(({ height }) => height ?? null),
+    rowHeights: drawing.rows.map(({ height }) => (height === undefined ? null : rowPoints(height))),
     frozenRows: drawing.frozenRows,
     frozenColumns: drawing.frozenColumns,
     merges: drawing.rows.flatMap(({ cells }, row) => mergesOf(cells, row)),

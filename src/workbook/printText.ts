@@ -18,11 +18,35 @@ const fields: Readonly<Record<string, string>> = {
   "{file}": "&F",
 };
 
-/** `Job A<tab>{page} of {pages}` puts the job on the left and the page in the middle. */
+/**
+ * A header holds so many characters with its codes, and so does a footer. (Source: Microsoft's page on
+ * Excel specifications and limits.)
+ */
+const longestHeader = 255;
+
+/**
+ * `Job A<tab>{page} of {pages}` puts the job on the left and the page in the middle. Of a text that is
+ * too long, the longest of the three is cut.
+ */
 export function printCodes(text: string): PrintCodes {
-  const [left = "", center = "", ...right] = text.split("\t").map(withCodes);
-  return { left, center, right: right.join(" ") };
+  const [left = "", center = "", ...right] = text.split("\t");
+  const places = [left, center, right.join(" ")];
+  for (;;) {
+    const [one = "", two = "", three = ""] = places.map(withCodes);
+    const codes = { left: one, center: two, right: three };
+    const excess = printCodesText(codes).length - longestHeader;
+    if (excess <= 0) return codes;
+    const lengths = places.map(({ length }) => length);
+    const longest = lengths.indexOf(Math.max(...lengths));
+    places[longest] = cutBy(places[longest] ?? "", excess);
+  }
 }
+
+/** Without the last `count` characters, nor a half of a field or of a character before them. */
+const cutBy = (text: string, count: number): string => {
+  const kept = text.slice(0, Math.max(0, text.length - count - 1));
+  return `${kept.replace(/\{[a-z]*$/, "").replace(/[\ud800-\udbff]$/, "")}…`;
+};
 
 const withCodes = (text: string): string =>
   text

@@ -3,6 +3,10 @@ import { cellsIn, cellOf, type FakeCell, type FakeSheet } from "./book";
 import type { Area } from "./areas";
 import { badArgument, denied, hostObject, textOf, type HostObject } from "./hostObject";
 
+/** Points; a column has 255 characters at most. (Source: Microsoft's page on Excel specifications.) */
+const highestRow = 409.5;
+const widestColumn = (255 * 7 + 5) * 0.75;
+
 const fontNames = ["bold", "italic", "underline", "strikethrough", "size", "name", "color"];
 
 export function formatObject(sheet: FakeSheet, areas: readonly Area[]): HostObject {
@@ -13,6 +17,7 @@ export function formatObject(sheet: FakeSheet, areas: readonly Area[]): HostObje
     start: (area: Area) => number,
     count: (area: Area) => number,
     standard: number,
+    most: number,
   ): { get: () => unknown; set: (value: unknown) => void } => ({
     get: () => {
       const found = areas.flatMap((area) =>
@@ -25,7 +30,7 @@ export function formatObject(sheet: FakeSheet, areas: readonly Area[]): HostObje
     },
     set: (value) => {
       if (sheet.isProtected) denied();
-      if (typeof value !== "number" || value < 0 || value > 1800) return void badArgument();
+      if (typeof value !== "number" || value < 0 || value > most) return void badArgument();
       for (const area of areas) {
         for (let index = 0; index < count(area); index++) {
           sizes(sheet).set(start(area) + index, value);
@@ -38,12 +43,14 @@ export function formatObject(sheet: FakeSheet, areas: readonly Area[]): HostObje
     ({ column }) => column,
     ({ columns }) => columns,
     48,
+    widestColumn,
   );
   const height = sizes(
     (each) => each.rowHeights,
     ({ row }) => row,
     ({ rows }) => rows,
     15,
+    highestRow,
   );
   const own = members(sheet, areas, "", [
     "wrapText",

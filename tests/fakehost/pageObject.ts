@@ -1,6 +1,14 @@
 /** Page set-up of the fake host. */
 import type { FakeSheet } from "./book";
-import { hostObject, plainProperties, recordOf, refuse, type HostObject } from "./hostObject";
+import {
+  badArgument,
+  hostObject,
+  plainProperties,
+  recordOf,
+  refuse,
+  textOf,
+  type HostObject,
+} from "./hostObject";
 import { rangeArgument } from "./rangeObject";
 import type { World } from "./world";
 
@@ -29,7 +37,10 @@ export function pageLayoutObject({ book }: World, sheet: FakeSheet): HostObject 
             defaultForAllPages: () =>
               hostObject({
                 kind: "headerFooter",
-                ...plainProperties(sheet.headers, places, printer),
+                ...plainProperties(sheet.headers, places, (name, value) => {
+                  printer();
+                  checkHeader({ ...sheet.headers, [name]: textOf(value) }, name);
+                }),
               }),
           },
         }),
@@ -45,6 +56,14 @@ export function pageLayoutObject({ book }: World, sheet: FakeSheet): HostObject 
       },
     },
   });
+}
+
+/** A header or footer holds 255 characters. (Source: Microsoft's page on Excel specifications.) */
+function checkHeader(headers: Readonly<Record<string, unknown>>, name: string): void {
+  const kind = name.endsWith("Header") ? "Header" : "Footer";
+  const texts = ["left", "center", "right"].map((side) => textOf(headers[`${side}${kind}`] ?? ""));
+  const codes = texts.map((text) => (text === "" ? "" : `&L${text}`));
+  if (codes.join("").length > 255) badArgument();
 }
 
 export function breaksObject(sheet: FakeSheet): HostObject {

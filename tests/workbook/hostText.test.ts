@@ -45,6 +45,18 @@ describe("print text", () => {
     expect(printCodesText(printCodes("12 doors\t{page}2"))).toBe("&L 12 doors&C&P 2");
   });
 
+  test.each([
+    ["a long job", `${"Job A & B ".repeat(60)}\t{page} of {pages}\tHardware`],
+    ["a long middle that ends in fields", `Job A\t${"x".repeat(244)}{page} of {pages}\t`],
+    ["three long ones", [1, 2, 3].map((part) => `${part} 🚪`.repeat(80)).join("\t")],
+  ])("of %s is cut to what a header holds, and no code through", (_, text) => {
+    const codes = printCodesText(printCodes(text));
+    expect(codes.length).toBeLessThanOrEqual(255);
+    expect(codes.length).toBeGreaterThan(200);
+    expect(codes).toContain("…");
+    expect(codes.replace(/&[LCRPN&]/g, "")).not.toMatch(/[&{}]|[\ud800-\udbff](?![\udc00-\udfff])/);
+  });
+
   test("of nothing is nothing", () => {
     expect(printCodesText(printCodes(""))).toBe("");
   });

@@ -1,6 +1,6 @@
 /** What a sheet has besides its cells: widths, heights, frozen rows, print set-up. */
 import { columnName } from "../../core/base/cell";
-import { columnPoints } from "../../workbook/columnSize";
+import { columnPoints, rowPoints } from "../../workbook/columnSize";
 import type { Drawing, PrintSetup } from "../../workbook/drawing";
 import { printCodes } from "../../workbook/printText";
 import { addressLists, runsByKey } from "./runs";
@@ -18,7 +18,9 @@ export type Dress = {
 };
 
 export function dressOf(drawing: Drawing): Dress {
-  const heights = runsByKey(drawing.rows.map(({ height }) => [height ?? null]));
+  const heights = runsByKey(
+    drawing.rows.map(({ height }) => [height === undefined ? null : rowPoints(height)]),
+  );
   return {
     widths: drawing.columnWidths,
     heights: Array.from(heights, ([points, areas]) => ({

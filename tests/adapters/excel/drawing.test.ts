@@ -26,6 +26,20 @@ async function drawn(
   return { rig, sheet, cell };
 }
 
+test("a text, a row and a header beyond what Excel takes are cut, and the rest is written", async () => {
+  const print = { orientation: "portrait", fitToOnePageWide: true, breaksBefore: [] } as const;
+  const [text, subject] = ["x".repeat(40_000), "Job A & B ".repeat(60)];
+  const { sheet, cell, rig } = await drawn([], {
+    rows: [{ cells: [{ kind: "text", text, look: "body" }], height: 600 }],
+    print: { ...print, header: `${subject}\t\tHardware`, footer: "{page} of {pages}" },
+  });
+  expect(cell("A1")?.value).toMatch(/^x{30000,}…$/);
+  expect(sheet.rowHeights.get(0)).toBe(409);
+  expect(sheet.headers).toMatchObject({ rightHeader: "Hardware", centerFooter: "" });
+  expect(sheet.headers["leftHeader"]).toMatch(/^Job A && B.*…$/);
+  expect(rig.book.parts).toEqual([]);
+});
+
 describe("cells", () => {
   test("have the looks and formats of their dress", async () => {
     const { cell } = await drawn([
