@@ -31,7 +31,7 @@ const closed: WorkbookFault = {
 };
 
 /** Where several workbooks are open, Excel answers for the one in front only. */
-const otherInFront: WorkbookFault = {
+export const otherInFront: WorkbookFault = {
   code: "host-refused",
   message:
     "Excel has another workbook, or a chart, in front. Click on a cell of this workbook and try again.",
@@ -52,6 +52,12 @@ const tooLarge: WorkbookFault = {
   message:
     "This is more than Excel takes at once. Write fewer jobs at a time, or take very long texts out of the cells.",
 };
+
+/** `cell` is the last one in use. */
+export const sheetTooLarge = (sheet: string, cell: string): WorkbookFault => ({
+  code: "too-large",
+  message: `The sheet “${sheet}” is in use as far as ${cell} (Ctrl+End goes there), which is more than can be read. Delete the rows and columns that hold nothing of yours, or hide the sheet, and try again.`,
+});
 
 const partProtected: WorkbookFault = {
   code: "sheet-protected",

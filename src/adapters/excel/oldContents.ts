@@ -51,6 +51,8 @@ export async function oldContents(
         copyName: sheet.old,
         liveUsed: loadArea(live.getUsedRange()),
         copyUsed: loadArea(copy.getUsedRange()),
+        // Formats alone may reach to the sheet's last row.
+        copyHolds: loadArea(copy.getUsedRange(true)),
         liveTables: live.tables.load("items/name"),
         copyTables: copy.tables.load("items/name"),
       },
@@ -66,7 +68,7 @@ export async function oldContents(
   await context.sync();
   const contents = await loadBands(
     context,
-    found.map(({ copy, copyUsed }) => ({ ...areaOf(copyUsed), sheet: copy })),
+    found.map(({ copy, copyHolds }) => ({ ...areaOf(copyHolds), sheet: copy })),
     loadTyped,
   );
   const nowHeld = await fingerprints(

@@ -1,10 +1,11 @@
 /** Reads a sheet or a table as a block of values. */
-import type { Block, CellValue } from "../../core/base/cell";
+import { cellName, type Block, type CellValue } from "../../core/base/cell";
 import { err, ok, type Result } from "../../core/base/result";
 import { isDateFormat } from "../../workbook/dateFormats";
 import { sheetGone, tableGone } from "../../workbook/faults";
 import type { Source, WorkbookFault } from "../../workbook/workbook";
 import { areaOf, loadArea, loadBands, type Area } from "./bands";
+import { sheetTooLarge } from "./excelFaults";
 
 /** Two requests and one more for each 40,000 cells, whatever the count of rows. */
 export async function readBlock(
@@ -18,7 +19,7 @@ export async function readBlock(
     await context.sync();
     if (sheet.isNullObject) return err(sheetGone(source.sheet));
     if (used.isNullObject) return ok({ sheet: sheet.name, row: 0, column: 0, rows: [] });
-    return ok(await blockOf(context, sheet, areaOf(used)));
+    return await blockOf(context, sheet, areaOf(used));
   }
   const table = workbook.tables.getItemOrNullObject(source.table).load("showTotals");
   const sheet = table.worksheet.load("name");
@@ -28,18 +29,25 @@ export async function readBlock(
   const area = areaOf(range);
   // A total row is no row of the schedule.
   const rows = area.rows - (table.showTotals ? 1 : 0);
-  return ok(await blockOf(context, sheet, { ...area, rows }));
+  return await blockOf(context, sheet, { ...area, rows });
 }
+
+/** With one cell typed far from all others a sheet has billions, and reading them would take for ever. */
+const mostCells = 5_000_000;
 
 async function blockOf(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   area: Area,
-): Promise<Block> {
+): Promise<Result<Block, WorkbookFault>> {
+  if (area.rows * area.columns > mostCells) {
+    const last = { row: area.row + area.rows - 1, column: area.column + area.columns - 1 };
+    return err(sheetTooLarge(sheet.name, cellName(last)));
+  }
   const [bands = []] = await loadBands(context, [{ ...area, sheet }], (band) => {
     band.load("values,numberFormat,valueTypes");
   });
-  return {
+  return ok({
     sheet: sheet.name,
     row: area.row,
     column: area.column,
@@ -54,7 +62,7 @@ async function blockOf(
         ),
       ),
     ),
-  };
+  });
 }
 
 /** A value with Excel's word for its kind; a number with the format of a date is a date. */
