@@ -1,7 +1,7 @@
 /** Brings the workbook to rest: what was begun is finished, or undone. */
 import { err, ok, type Result } from "../../core/base/result";
 import type { WorkbookFault } from "../../workbook/workbook";
-import { otherIsWriting, tidyingLeft } from "./excelFaults";
+import { otherInFront, otherIsWriting, tidyingLeft } from "./excelFaults";
 import { finish, type Extras, type Kept } from "./finishing";
 import type { ChartsSeen } from "./floating";
 import { inExcel } from "./inExcel";
@@ -32,12 +32,17 @@ const tries: readonly Extras[] = [
 
 type Finished = { readonly kept: Kept; readonly hasCharts: boolean };
 
-export async function finished(journal: Journal): Promise<Result<Finished, WorkbookFault>> {
+export async function finished(
+  session: Session,
+  journal: Journal,
+): Promise<Result<Finished, WorkbookFault>> {
   const hasPlans = journal.sheets.some(({ charts }) => charts.length > 0);
   const chartsSeen: ChartsSeen = new Map();
   let outcome: Result<Finished, WorkbookFault> = err(tidyingLeft);
   for (const extras of tries.filter(({ charts }) => charts || hasPlans)) {
-    const kept = await inExcel((context) => finish(context, journal, extras, chartsSeen));
+    const kept = await onceInFront(session, (context) =>
+      finish(context, journal, extras, chartsSeen),
+    );
     if (kept.ok) return ok({ kept: kept.value, hasCharts: extras.charts });
     outcome = kept;
   }
@@ -48,9 +53,9 @@ export async function finished(journal: Journal): Promise<Result<Finished, Workb
  * Brings the workbook to rest after a failure: what is half done is undone. A swap that came to its
  * end, though its answer was lost, is returned.
  */
-export async function settle(): Promise<Journal | "undone" | "unsettled"> {
+export async function settle(session: Session): Promise<Journal | "undone" | "unsettled"> {
   for (let tries = 0; tries < 2; tries++) {
-    const settled = await inExcel(async (context) => {
+    const settled = await onceInFront(session, async (context) => {
       const { journal } = await readOverview(context);
       if (journal?.phase === "done") return journal;
       if (journal !== null) await undo(context, journal, false);
@@ -60,6 +65,24 @@ export async function settle(): Promise<Journal | "undone" | "unsettled"> {
   }
   return "unsettled";
 }
+
+/**
+ * Excel refuses while another workbook is in front; what is half done is worth waiting until the
+ * person comes back. `batch` can be done again from the journal.
+ */
+async function onceInFront<Value>(
+  { patience }: Session,
+  batch: (context: Excel.RequestContext) => Promise<Value>,
+): Promise<Result<Value, WorkbookFault>> {
+  for (let looks = 1; ; looks++) {
+    const said = await inExcel(batch);
+    if (said.ok || said.error !== otherInFront || looks === mostLooks) return said;
+    await new Promise((done) => setTimeout(done, patience / mostLooks));
+  }
+}
+
+/** How often to look within a session's patience. */
+const mostLooks = 20;
 
 /** What is there, after finishing or undoing what an earlier writing left. */
 export async function settledOverview(session: Session): Promise<Result<Overview, WorkbookFault>> {
@@ -77,7 +100,7 @@ export async function recover(
   const isOthers = journal.writer !== session.writer;
   if (isOthers && session.now() - journal.at < silence) return err(otherIsWriting);
   if (journal.phase === "done") {
-    const kept = await finished(journal);
+    const kept = await finished(session, journal);
     return kept.ok ? ok(null) : kept;
   }
   return await inExcel(async (context) => {

@@ -95,14 +95,14 @@ async function writeOnce(
     ),
   );
   if (!built.ok || built.value === null || isStopped()) {
-    await settle();
+    await settle(session);
     return built.ok ? err(cancelled) : built;
   }
   let ready = built.value;
   if (images.size > 0) {
     const pictured = await inExcel((context) => addPictures(context, ready, images, journal));
     if (!pictured.ok || isStopped()) {
-      const settled = await settle();
+      const settled = await settle(session);
       if (pictured.ok) return err(cancelled);
       return settled === "undone" && isOfPictures(pictured.error) ? "without pictures" : pictured;
     }
@@ -127,11 +127,11 @@ async function swapAndFinish(
   onPart: (part: number) => void,
 ): Promise<Written> {
   const swapped = await inExcel((context) => swapSheets(context, prepared, journal, session.now()));
-  const done = swapped.ok ? swapped.value : await settle();
+  const done = swapped.ok ? swapped.value : await settle(session);
   if (done === "unsettled") return err(halfWritten);
   if (done === "undone") return swapped.ok ? err(halfWritten) : swapped;
   onPart(0.5);
-  const finishing = await finished(done);
+  const finishing = await finished(session, done);
   if (!finishing.ok) return err(tidyingLeft);
   const { kept, hasCharts } = finishing.value;
   onPart(1);

@@ -58,6 +58,41 @@ describe("each refusal has its own words", () => {
   });
 });
 
+test("a cell far from all others is named, and not read for", async () => {
+  const rig = await open();
+  await rig.type("Schedule", "XFD1048576", "stray");
+  rig.host.failWith({});
+  const outcome = await rig.workbook.read(sheet);
+  expect(outcome).toMatchObject({ ok: false, error: { code: "too-large" } });
+  expect(outcome.ok ? "" : outcome.error.message).toMatch(/“Schedule”.*XFD1048576/);
+  expect(rig.host.requests).toHaveLength(1);
+});
+
+test("a person who looks at another workbook for a while does not spoil a writing", async () => {
+  const written = async (from: number | null) => {
+    const rig = await open({ patience: 20 });
+    await rig.workbook.write([hardware]);
+    await rig.type("Hardware", "B2", "mine");
+    const before = await rig.look();
+    rig.host.failWith({
+      ...(from === null ? {} : { request: from, onwards: true, code: "InactiveWorkbook" }),
+      meanwhile: { request: (from ?? 100) + 8, happens: () => rig.host.failWith({}) },
+    });
+    const outcome = await rig.workbook.write([drawing("Hardware", hardware.mark, [["So"]])]);
+    return { outcome, before, after: await rig.look(), requests: rig.host.requests.length };
+  };
+  const undisturbed = await written(null);
+  expect(undisturbed.outcome.ok).toBe(true);
+  for (let from = 1; from <= undisturbed.requests; from++) {
+    const { outcome, before, after } = await written(from);
+    if (outcome.ok) expect(after).toEqual(undisturbed.after);
+    else {
+      expect(outcome.error.message).toMatch(/another workbook/);
+      expect(after).toEqual(before);
+    }
+  }
+});
+
 describe("protection", () => {
   test("a protected structure takes no writing, not even in place", async () => {
     const rig = await open();
