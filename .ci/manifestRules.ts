@@ -98,12 +98,13 @@ function checkResources(root: XmlNode, expect: Expect): Resources {
       expect(value.length <= most, `“${id}” has more than ${most} characters`);
     }
   }
-  const addresses = ["IconUrl", "HighResolutionIconUrl"].map((name) =>
+  // Microsoft's validator asks for a page of support, and so do places that publish add-ins.
+  const addresses = ["IconUrl", "HighResolutionIconUrl", "SupportUrl"].map((name) =>
     attribute(first(root, name), "DefaultValue"),
   );
   const domains = all(root, "AppDomain").map(({ text }) => text);
   for (const address of [...addresses, ...domains]) {
-    expect(address.startsWith("https://"), `${address} is no https address`);
+    expect(address.startsWith("https://"), `“${address}” is no https address`);
   }
   return resources;
 }

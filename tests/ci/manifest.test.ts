@@ -60,6 +60,7 @@ const breaks: [what: string, from: string | RegExp, to: string, fault: RegExp][]
     "$1GetStarted.Url",
     /a button shows/,
   ],
+  ["no page of support", /<SupportUrl[^>]*>/, "", /“” is no https/],
   ["a short-lived runtime", 'lifetime="long"', 'lifetime="short"', /long lifetime/],
   [
     "a pane with an id of its own",
@@ -80,8 +81,8 @@ const breaks: [what: string, from: string | RegExp, to: string, fault: RegExp][]
   ],
   [
     "an address on another server",
-    "localhost:3000/index.html",
-    "example.com/index.html",
+    "localhost:3000/functions.json",
+    "example.com/functions.json",
     /is not below/,
   ],
 ];
