@@ -118,10 +118,13 @@ function partObject({ book }: World, part: FakePart): HostObject {
 
 const namespaceOf = (xml: string): string => /<[^?!][^>]*?\sxmlns="([^"]*)"/.exec(xml)?.[1] ?? "";
 
-/** Well-formed enough: one root, no raw control characters. */
+/**
+ * Well-formed enough: one root without a declaration before it, no raw control characters. (API
+ * reference of `Excel.CustomXmlPartCollection`, `add`: a valid XML fragment.)
+ */
 function checkedXml(given: unknown): string {
   const xml = textOf(given);
-  const root = /^(?:<\?xml[^>]*\?>\s*)?<([\w:]+)[\s>/]/.exec(xml)?.[1];
+  const root = /^<([\w:]+)[\s>/]/.exec(xml)?.[1];
   const closed = root !== undefined && (xml.endsWith(`</${root}>`) || xml.endsWith("/>"));
   // eslint-disable-next-line no-control-regex -- these are what XML forbids
   return closed && !/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/.test(xml) ? xml : badArgument();

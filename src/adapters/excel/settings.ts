@@ -37,9 +37,12 @@ export async function writeSetting(
   text: string,
 ): Promise<null> {
   const { part, settings } = await partOf(context, key);
-  const xml = settingsXml({ ...settings, [key]: text }, settingsNamespaceOf(key));
+  const xml = fragment(settingsXml({ ...settings, [key]: text }, settingsNamespaceOf(key)));
   if (part === null) context.workbook.customXmlParts.add(xml);
   else part.setXml(xml);
   await context.sync();
   return null;
 }
+
+/** Excel takes a fragment, which has no declaration. (API reference of `CustomXmlPartCollection`, `add`.) */
+const fragment = (xml: string): string => xml.replace(/^<\?xml[^>]*\?>\s*/, "");
