@@ -7,6 +7,7 @@ import {
   type FractionDenominator,
   type LengthStyle,
 } from "../core/lengths/writeLength";
+import { measureStyleOf, type MeasureStyle } from "../core/measures/measures";
 import { currencies, currencyOf, usDollar, type Currency } from "../core/money/currency";
 import { isLabelGrid, plainLabelGrid, type LabelGrid } from "../sheets/crew/labelGrid";
 import type { ScheduleMapping } from "../tables/scheduleLayout";
@@ -77,6 +78,10 @@ export function lengthStyleOf(settings: LengthSettings): LengthStyle {
       return { kind: "mm" };
   }
 }
+
+/** How the settings write weights and loads. */
+export const measureStyleIn = (settings: LengthSettings): MeasureStyle =>
+  measureStyleOf(lengthStyleOf(settings));
 
 /** Writes lengths as the settings say. */
 export function lengthWriter(settings: LengthSettings): (length: Inches) => string {

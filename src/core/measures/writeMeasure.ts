@@ -30,7 +30,12 @@ export function shownAmount(amount: number, kind: MeasureKind, style: MeasureSty
 
 /** `1,240.5`: with at most so many decimals, no zeros at their end, and commas between thousands. */
 export function groupedFigure(value: number, places: number): string {
-  const [whole = "", decimals] = String(Number(value.toFixed(places))).split(".");
+  return withCommas(String(Number(value.toFixed(places))));
+}
+
+/** A number's text with commas between the thousands before its point. */
+export function withCommas(number: string): string {
+  const [whole = "", decimals] = number.split(".");
   const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ",");
   return decimals === undefined ? grouped : `${grouped}.${decimals}`;
 }

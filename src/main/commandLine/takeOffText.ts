@@ -5,6 +5,8 @@ import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import type { Currency } from "../../core/money/currency";
 import { moneyText } from "../../core/money/writeMoney";
 import type { LengthStyle } from "../../core/lengths/writeLength";
+import { measureStyleOf, type MeasureStyle } from "../../core/measures/measures";
+import { shownAmount, shownUnit, withCommas } from "../../core/measures/writeMeasure";
 import { sizeTexts } from "../../core/takeoff/sizeTexts";
 import { caution } from "../../sheets/caution";
 import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
@@ -67,12 +69,15 @@ function jobText(job: JobEstimate, lengths: LengthStyle, currency: Currency): re
       (material.unpriced.length === 0
         ? ""
         : `, without ${material.unpriced.join(", ")} (not priced)`),
-    `  Weight: ${material.weight.toFixed(1)} lb` +
+    `  Weight: ${weightWords(material.weight, measureStyleOf(lengths))}` +
       (material.unweighed.length === 0
         ? ""
         : `, without ${material.unweighed.join(", ")} (not weighed)`),
   ];
 }
+
+const weightWords = (weight: number, style: MeasureStyle): string =>
+  `${withCommas(shownAmount(weight, "weight", style).toFixed(1))} ${shownUnit("weight", style).name}`;
 
 const levelWords = { stop: "STOP", warn: "WARNING", note: "note" } as const;
 

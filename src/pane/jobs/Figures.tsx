@@ -1,7 +1,7 @@
 /** Material, weight and openings of a job, or of all jobs, side by side. */
 import { makeStyles } from "@fluentui/react-components";
 import type { JobEstimate } from "../../core/estimate/jobEstimate";
-import { currencyIn } from "../../app/settings";
+import { currencyIn, measureStyleIn } from "../../app/settings";
 import { sumOf } from "../../core/money/amounts";
 import { moneyText } from "../../core/money/writeMoney";
 import { useSharedStyles } from "../parts/parts.styles";
@@ -40,7 +40,7 @@ export function Figures({ jobs }: { readonly jobs: readonly JobEstimate[] }) {
       "Material",
       priced.length === 0 ? "not priced" : moneyText(sumOf(priced), currencyIn(settings)),
     ],
-    ["Weight", weightText(weight)],
+    ["Weight", weightText(weight, measureStyleIn(settings))],
     [
       "Openings",
       uncounted === 0 ? countText(rows) : `${countText(rows - uncounted)} of ${countText(rows)}`,

@@ -1,7 +1,7 @@
 /** Every job with its totals, and what they do not hold. */
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { ChevronRightRegular } from "@fluentui/react-icons/svg/chevron-right";
-import { currencyIn } from "../../app/settings";
+import { currencyIn, measureStyleIn } from "../../app/settings";
 import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import { moneyText } from "../../core/money/writeMoney";
 import { jobKey } from "../../core/takeoff/takeOff";
@@ -96,7 +96,7 @@ function JobCard({ job, takesFocus, onOpen }: JobCardProps) {
         <span className={mergeClasses(shared.strong, shared.number)}>{total}</span>
         <span className={shared.small}>{counted(rows, "opening")}</span>
         <span className={mergeClasses(shared.small, shared.number)}>
-          {weightText(material.weight)}
+          {weightText(material.weight, measureStyleIn(settings))}
         </span>
         {doubtsOf(job).map((doubt, index) => (
           <span key={doubt} className={styles.doubt}>

@@ -1,5 +1,5 @@
 /** What a job weighs and what carrying it costs, with the next weight break where that is cheaper. */
-import { currencyIn } from "../../app/settings";
+import { currencyIn, measureStyleIn } from "../../app/settings";
 import { moneyText, unitCostText } from "../../core/money/writeMoney";
 import type { JobPrice } from "../../core/pricing/priceJob";
 import { Notice } from "../parts/Notice";
@@ -10,12 +10,18 @@ import { Line } from "./RollUpPart";
 
 export function FreightPart({ shipment, freight }: Pick<JobPrice, "shipment" | "freight">) {
   const shared = useSharedStyles();
-  const currency = currencyIn(usePane().state.settings);
+  const { settings } = usePane().state;
+  const currency = currencyIn(settings);
+  const style = measureStyleIn(settings);
   return (
     <>
       <ul className={shared.list}>
-        <Line label="Goods" words="" value={weightText(shipment.goods)} />
-        <Line label="Shipment" words={shipment.because} value={weightText(shipment.weight)} />
+        <Line label="Goods" words="" value={weightText(shipment.goods, style)} />
+        <Line
+          label="Shipment"
+          words={shipment.because}
+          value={weightText(shipment.weight, style)}
+        />
         {freight === null ? null : (
           <>
             <Line
@@ -25,7 +31,7 @@ export function FreightPart({ shipment, freight }: Pick<JobPrice, "shipment" | "
                   ? "shipped as the next weight break, which costs less"
                   : "its own weight, in whole pounds"
               }
-              value={weightText(freight.billed)}
+              value={weightText(freight.billed, style)}
             />
             <Line
               label="Rate per hundredweight"
@@ -43,7 +49,8 @@ export function FreightPart({ shipment, freight }: Pick<JobPrice, "shipment" | "
       </ul>
       {freight !== null && freight.saved > 0 ? (
         <Notice level="note" quiet>
-          Ship it as {weightText(freight.billed)}: that saves {moneyText(freight.saved, currency)}.
+          Ship it as {weightText(freight.billed, style)}: that saves{" "}
+          {moneyText(freight.saved, currency)}.
         </Notice>
       ) : null}
       {freight === null ? (

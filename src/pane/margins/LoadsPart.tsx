@@ -19,6 +19,8 @@ import { useSharedStyles } from "../parts/parts.styles";
 import { counted, countText, weightText } from "../parts/quantities";
 import { SmallButton } from "../parts/SmallButton";
 import { tokens } from "../parts/tokens";
+import { measureStyleIn } from "../../app/settings";
+import { usePane } from "../state/paneContext";
 import { useMore } from "../parts/useMore";
 import { Line } from "./RollUpPart";
 import { useJobLoads } from "./useJobLoads";
@@ -97,6 +99,7 @@ const verdictIcons = { over: "stop", "not checked": "note", within: null } as co
 function Opening({ loads: one }: { readonly loads: OpeningLoads }) {
   const styles = useStyles();
   const shared = useSharedStyles();
+  const style = measureStyleIn(usePane().state.settings);
   const { opening, leaves, leafWeight, parts, loads, checked } = one;
   const icon = verdictIcons[checked.verdict];
   const alike = opening.quantity === 1 ? "" : `, ${countText(opening.quantity)} alike`;
@@ -111,7 +114,7 @@ function Opening({ loads: one }: { readonly loads: OpeningLoads }) {
         <Line
           label={leaves === 1 ? "The leaf" : `Each of ${leaves} leaves`}
           words={leafWeight === null ? `no weight is given for ${parts.notWeighed.join(", ")}` : ""}
-          value={leafWeight === null ? "not known" : weightText(leafWeight)}
+          value={leafWeight === null ? "not known" : weightText(leafWeight, style)}
         />
         {loadKinds.flatMap((kind) => {
           const worst = worstOf(checked.checks, kind);
@@ -148,10 +151,10 @@ function Opening({ loads: one }: { readonly loads: OpeningLoads }) {
                 key={name}
                 label={name}
                 words={because}
-                value={weight === null ? "not known" : weightText(weight)}
+                value={weight === null ? "not known" : weightText(weight, style)}
               />
             ))}
-            <Line isSum label="All leaves" words="" value={weightText(parts.weight)} />
+            <Line isSum label="All leaves" words="" value={weightText(parts.weight, style)} />
           </ul>
         )}
       </Disclosure>

@@ -1,4 +1,6 @@
 /** Numbers with their units, and rows of the kit book, as the pane writes them. */
+import type { MeasureStyle } from "../../core/measures/measures";
+import { measureText, shownAmount } from "../../core/measures/writeMeasure";
 import type { RowSource } from "../../core/kitbook/kitBook";
 
 export { counted } from "../../core/base/counted";
@@ -6,9 +8,14 @@ export { counted } from "../../core/base/counted";
 /** `1,240`. */
 export const countText = (count: number): string => count.toLocaleString("en-US");
 
-/** `1,240 lb`; below a hundred with one decimal: `42.5 lb`. */
-export const weightText = (pounds: number): string =>
-  `${pounds.toLocaleString("en-US", { maximumFractionDigits: pounds < 100 ? 1 : 0 })} lb`;
+/** `1,240 lb` or `562 kg`; below a hundred with one decimal: `42.5 lb`. */
+export const weightText = (pounds: number, style: MeasureStyle): string =>
+  measureText(
+    pounds,
+    "weight",
+    style,
+    Math.abs(shownAmount(pounds, "weight", style)) < 100 ? 1 : 0,
+  );
 
 /** `Kit book parts, row 12`. */
 export const sourceWords = ({ section, number }: RowSource): string =>

@@ -1,5 +1,7 @@
 /** The rows of a loading list. */
 import type { JobEstimate } from "../../core/estimate/jobEstimate";
+import type { MeasureStyle } from "../../core/measures/measures";
+import { shownAmount } from "../../core/measures/writeMeasure";
 import { columnPoints } from "../../workbook/columnSize";
 import type { DrawnRow } from "../../workbook/drawing";
 import { bandRow, formula, number, row, text } from "../cells";
@@ -35,6 +37,7 @@ export function totalRows(
   { job, material }: JobEstimate,
   loads: readonly Load[],
   counted: readonly number[],
+  style: MeasureStyle,
 ): readonly DrawnRow[] {
   const pieces = loads.reduce((sum, load) => sum + load.pieces, 0);
   const weight = loads.reduce((sum, load) => sum + (load.weight ?? 0), 0);
@@ -52,7 +55,7 @@ export function totalRows(
     bandRow("muted", width, {
       1: text("To order by the hardware list, spares included"),
       [piecesColumn]: number(ordered, "count"),
-      [weightColumn]: number(material.weight, "weight"),
+      [weightColumn]: number(shownAmount(material.weight, "weight", style), "weight"),
     }),
     ...(unweighed.length === 0
       ? []

@@ -6,13 +6,15 @@ import { counted } from "../../core/base/counted";
 import { packJob, type JobBags } from "../../core/bags/bags";
 import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import type { LengthStyle } from "../../core/lengths/writeLength";
+import { measureStyleOf } from "../../core/measures/measures";
+import { shownUnit } from "../../core/measures/writeMeasure";
 import type { Items } from "../../core/pricing/item";
 import type { Drawing, DrawnRow } from "../../workbook/drawing";
 import { blankRow, headingRow, wordsRow } from "../cells";
 import { caution } from "../caution";
 import { joinedRow, titleRow } from "../fittedRow";
 import { notCompleteWords } from "../jobWords";
-import { loadingColumns, loadingWidths } from "./loadingColumns";
+import { loadingColumns, loadingHeadings, loadingWidths } from "./loadingColumns";
 import { bagLoads, bigPartLoads, jobLoads, loadWeights, type Load } from "../owner/loads";
 import { loadRows, totalRows } from "./loadingRows";
 import { printSetup } from "../printSetup";
@@ -31,6 +33,7 @@ export function loadingSheet({ jobs, items, lengths }: LoadingWish): Drawing {
   const [first] = jobs;
   const subject = jobs.length === 1 && first !== undefined ? first.job : "";
   const width = loadingColumns.length;
+  const style = measureStyleOf(lengths);
   const rows: DrawnRow[] = [
     titleRow(subject === "" ? "Loading list" : `Loading list: ${subject}`, loadingWidths),
     wordsRow(
@@ -38,7 +41,7 @@ export function loadingSheet({ jobs, items, lengths }: LoadingWish): Drawing {
       "subtitle",
       width,
     ),
-    { ...headingRow(loadingColumns), height: 18 },
+    { ...headingRow(loadingHeadings(shownUnit("weight", style).name)), height: 18 },
   ];
   const heading = rows.length - 1;
   const breaks: number[] = [];
@@ -72,7 +75,7 @@ function jobRows(
   start: number,
 ): readonly DrawnRow[] {
   const width = loadingColumns.length;
-  const weights = loadWeights(job.material, items);
+  const weights = loadWeights(job.material, items, measureStyleOf(lengths));
   const bags = packJob(job.takeOff);
   const [corrections, spares] = jobLoads(job.material, lengths, weights);
   const sections: readonly (readonly [string, readonly Load[]])[] = [
@@ -96,7 +99,7 @@ function jobRows(
     }
   }
   const all = sections.flatMap(([, loads]) => loads);
-  return [...rows, ...totalRows(job, all, countedRows), blankRow];
+  return [...rows, ...totalRows(job, all, countedRows, measureStyleOf(lengths)), blankRow];
 }
 
 const bagCount = ({ openings }: JobBags): number =>

@@ -16,6 +16,7 @@ import {
 } from "./hardwareLayout";
 import { nameCell, sparesCell, textInput, workedCells } from "./hardwareLine";
 import { totalRow } from "./hardwareTotals";
+import { shownWeight } from "./hardwareWeights";
 
 /** How many rows are left blank to type into. */
 const blankRows = 3;
@@ -45,7 +46,7 @@ export function addedRows(layout: HardwareLayout, job: JobEstimate, start: numbe
     const row = start + rows.length;
     const material = entry.line === null ? undefined : materials.get(entry.line);
     if (material !== undefined) counted.push(row);
-    weight += material?.weight ?? 0;
+    if (material !== undefined) weight += shownWeight(layout, material) ?? 0;
     rows.push(addedRow(layout, entry, material, row));
   }
   const last = Math.max(0, ...added.map(({ row }) => row.name.number));

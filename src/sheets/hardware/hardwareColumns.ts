@@ -20,7 +20,7 @@ export type HardwareColumnKey =
 
 export type HardwareColumn = {
   readonly key: HardwareColumnKey;
-  /** `{sign}` is the currency's. */
+  /** `{sign}` is the currency's, `{weight}` the unit of weight. */
   readonly heading: string;
   /** Characters. */
   readonly width: number;
@@ -75,8 +75,8 @@ export const hardwareColumns: readonly HardwareColumn[] = [
     isCost: true,
     note: "To order x units per piece x unit cost, rounded to cents.",
   }),
-  column("weightEach", "Weight (lb per unit)", 10, { numbers: true }),
-  column("weight", "Weight (lb)", 11, { numbers: true }),
+  column("weightEach", "Weight ({weight} per unit)", 10, { numbers: true }),
+  column("weight", "Weight ({weight})", 11, { numbers: true }),
   column("line", "Line", 12, {
     note: "Cribsheet knows the row by this: job, item and exact size in inches. Leave it as it is.",
   }),

@@ -10,6 +10,7 @@ import type { DrawnCell, DrawnRow } from "../../workbook/drawing";
 import { blank, formula, number, text, type Dress } from "../cells";
 import { correctedFormula, sparesFormula } from "./hardwareFormulas";
 import { cellsRow, referencesIn, type CellsByColumn, type HardwareLayout } from "./hardwareLayout";
+import { shownWeight, shownWeightEach } from "./hardwareWeights";
 import { exactKey, lookUp, rounded } from "../reference";
 
 /** A cell for text that a person types; kept as text, so that `+3` and `7-0` stay what they are. */
@@ -76,14 +77,16 @@ const givesSpares = ({ percent, least }: SparesPolicy): boolean => percent > 0 |
 /** What follows from the quantity and the spares: what to order, its cost and its weight. */
 export function workedCells(
   layout: HardwareLayout,
-  { line, item, toOrder, unitsEach, cost, weight }: MaterialLine,
+  material: MaterialLine,
   row: number,
 ): CellsByColumn {
+  const { line, item, toOrder, unitsEach, cost } = material;
   const ref = referencesIn(layout, row);
   const notPriced = text("not priced", { look: "warn", align: "right" });
   const notWeighed = text("not weighed", { look: "warn", align: "right" });
   const unitCost = item?.unitCost ?? null;
-  const weightEach = item?.weight ?? null;
+  const weightEach = shownWeightEach(layout, material);
+  const weight = shownWeight(layout, material);
   const isPriced = unitCost !== null && unitsEach !== null && cost !== null;
   const isWeighed = weightEach !== null && weight !== null;
   const units = `${ref("toOrder")}*${ref("unitsEach")}`;

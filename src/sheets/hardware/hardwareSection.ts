@@ -10,6 +10,7 @@ import { band, type HardwareLayout } from "./hardwareLayout";
 import { lineRow } from "./hardwareLine";
 import { strayRows } from "./hardwareStrays";
 import { totalRow } from "./hardwareTotals";
+import { shownWeightOf } from "./hardwareWeights";
 import { countedWords, partlyWords, uncountedAddedWords, uncountedWords } from "../jobWords";
 
 /** The rows of a job, the first of which stands in row `start` (from zero) of the sheet. */
@@ -43,7 +44,7 @@ export function jobSection(
       return row;
     });
     subtotals.push(here());
-    const weight = lines.reduce((sum, line) => sum + (line.weight ?? 0), 0);
+    const weight = shownWeightOf(layout, lines);
     rows.push(totalRow(layout, "muted", `${family}, together`, lineRows, { cost, weight }));
   }
   const added = addedRows(layout, job, here());
@@ -51,7 +52,7 @@ export function jobSection(
   if (added.subtotal !== null) subtotals.push(added.subtotal);
 
   const priced = material.unpriced.length > 0 ? " that is priced" : "";
-  const sums = { cost: material.total ?? 0, weight: material.weight };
+  const sums = { cost: material.total ?? 0, weight: shownWeightOf(layout, material.lines) };
   rows.push(totalRow(layout, "total", `${job.job}: material${priced}`, subtotals, sums));
   const { unpriced, unweighed } = material;
   if (layout.wish.withCosts && unpriced.length > 0) {

@@ -3,6 +3,8 @@
  * family, with a place to correct each line and to add others by hand. Quantities, costs and weights
  * follow what is typed as live formulas.
  */
+import { measureStyleOf } from "../../core/measures/measures";
+import { shownUnit } from "../../core/measures/writeMeasure";
 import type { Drawing, DrawnRow } from "../../workbook/drawing";
 import { blankRow, headingRow, wordsRow } from "../cells";
 import { caution } from "../caution";
@@ -22,9 +24,10 @@ export function hardwareSheet(wish: HardwareWish): Drawing {
   const { columns, width } = layout;
   const widths = columns.map((column) => column.width);
 
+  const weight = shownUnit("weight", measureStyleOf(wish.lengths)).name;
   const headings = headingRow(
     columns.map(({ heading, numbers, note }) => ({
-      words: heading.replace("{sign}", wish.currencySign),
+      words: heading.replace("{sign}", wish.currencySign).replace("{weight}", weight),
       numbers,
       ...(note === undefined ? {} : { note }),
     })),

@@ -5,6 +5,8 @@ import { correctedContents } from "../../core/bags/jobBag";
 import type { Inches } from "../../core/base/units";
 import type { JobEstimate } from "../../core/estimate/jobEstimate";
 import type { LengthStyle } from "../../core/lengths/writeLength";
+import type { MeasureStyle } from "../../core/measures/measures";
+import { shownAmount } from "../../core/measures/writeMeasure";
 import { itemKey, type Items } from "../../core/pricing/item";
 import { unitsPerPiece } from "../../core/pricing/itemUnit";
 import type { Material } from "../../core/pricing/material";
@@ -19,23 +21,24 @@ export type Load = {
   readonly size: string;
   /** Whole; below zero for what is taken out of a bag again. */
   readonly pieces: number;
-  /** Pounds; `null` where a part of it cannot be weighed. */
+  /** In the unit that is shown; `null` where a part of it cannot be weighed. */
   readonly weight: number | null;
 };
 
 type Sized = { readonly item: string; readonly size: readonly Inches[] };
 
-/** Pounds of one piece; `null` where the items table does not say. */
+/** Of one piece, in the unit that is shown; `null` where the items table does not say. */
 export type PieceWeight = (piece: Sized) => number | null;
 
 /** Weights by the rule that the hardware list weighs by. */
-export function loadWeights({ lines }: Material, items: Items): PieceWeight {
+export function loadWeights({ lines }: Material, items: Items, style: MeasureStyle): PieceWeight {
   const known = new Map(
     lines.map(({ line }) => {
       const item = items.get(itemKey(line.item));
       const units = item === undefined ? null : unitsPerPiece(item.unit, line.size);
       const weight = item?.weight ?? null;
-      const each = units === null || weight === null ? null : units * weight;
+      const each =
+        units === null || weight === null ? null : shownAmount(units * weight, "weight", style);
       return [pieceKey(line.item, line.size), each];
     }),
   );

@@ -117,7 +117,7 @@ describe("a loading list", () => {
   test("of very many bags goes opening by opening, and still adds up", () => {
     const estimate = two();
     const job = firstJob(estimate);
-    const weight = loadWeights(job.material, estimate.items);
+    const weight = loadWeights(job.material, estimate.items, "pounds");
     const bags = packJob(job.takeOff);
     const sums = (oneByOne: boolean) =>
       bagLoads(bags, weight, oneByOne).reduce(
