@@ -3,7 +3,7 @@ import type { OverloadStop } from "../../core/estimate/overloadStop";
 import { stopOverloaded } from "../../core/estimate/stopOverloaded";
 import { loadRules } from "../../core/pricing/loads/openingLoads";
 import { rateReader, type RateTable } from "../../core/pricing/rates/rates";
-import { currencyIn, type Settings } from "../settings";
+import { currencyIn, measureStyleIn, type Settings } from "../settings";
 
 /** `undefined` without a rates sheet: the starter has no capacities. */
 export type EnteredLoads = (
@@ -16,5 +16,5 @@ export const enteredLoads: EnteredLoads = (rates, settings) =>
     ? undefined
     : (taken, items) =>
         stopOverloaded(taken, items, (job) =>
-          loadRules(rateReader(rates, job, currencyIn(settings))),
+          loadRules(rateReader(rates, job, currencyIn(settings)), measureStyleIn(settings)),
         );

@@ -6,7 +6,7 @@ import { whatIfSheet } from "../../sheets/owner/whatIfSheet";
 import type { Drawing } from "../../workbook/drawing";
 import { actualsReport } from "./jobActuals";
 import type { WorkbookPrices } from "./priceWorkbook";
-import { currencyIn, type Settings } from "../settings";
+import { currencyIn, measureStyleIn, type Settings } from "../settings";
 import type { WorkbookTakeOff } from "../reading/workbookTakeOff";
 import { swingsOfJob } from "./whatIfJobs";
 import { workbookLoadSteps, type WorkbookLoads } from "./workbookLoads";
@@ -33,7 +33,11 @@ export function* drawOwnerSheets(
     yield whenLoaded + (whenDrawn - whenLoaded) * (jobs.length / prices.jobs.length);
     jobs.push({ ...job, swings: swingsOfJob(job, ranges) });
   }
-  const drawnLoads = yield* between(whenDrawn, 1, drawHangingLoads(loads.jobs));
+  const drawnLoads = yield* between(
+    whenDrawn,
+    1,
+    drawHangingLoads(loads.jobs, measureStyleIn(settings)),
+  );
   return [
     drawnLoads,
     whatIfSheet(jobs, sign),

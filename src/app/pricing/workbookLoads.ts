@@ -5,7 +5,7 @@ import { between, finish, type Steps } from "../../core/base/steps";
 import { jobLoadsSteps, loadRules, type JobLoads } from "../../core/pricing/loads/openingLoads";
 import { rateReader } from "../../core/pricing/rates/rates";
 import type { WorkbookPrices } from "./priceWorkbook";
-import { currencyIn, type Settings } from "../settings";
+import { currencyIn, measureStyleIn, type Settings } from "../settings";
 import type { WorkbookTakeOff } from "../reading/workbookTakeOff";
 
 export type WorkbookLoads = {
@@ -39,7 +39,7 @@ export function* loadStepsOf(
   settings: Settings,
 ): Steps<{ readonly loads: JobLoads; readonly findings: readonly Finding[] }> {
   const read = rateReader(rates, job, currencyIn(settings));
-  const rules = loadRules(read);
+  const rules = loadRules(read, measureStyleIn(settings));
   const loads = checked ?? (yield* jobLoadsSteps(takeOff, estimate.items, rules));
   return {
     loads,

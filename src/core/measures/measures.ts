@@ -64,7 +64,7 @@ export const unitsOf: Readonly<Record<MeasureKind, readonly [MeasureUnit, ...Mea
     unit("tonne", kilogramsPerPound / 1000, "tonne", "tonnes"),
   ],
   "weight by length": [
-    unit("lb per foot", 1, ...eachOf(poundWords, "/", footWords), "plf"),
+    unit("lb per ft", 1, ...eachOf(poundWords, "/", footWords), "plf"),
     unit("kg per m", kilogramsPerPound / metresPerFoot, ...eachOf(kilogramWords, "/", metreWords)),
     unit("N per m", newtonsPerPound / metresPerFoot, ...eachOf(["n"], "/", metreWords)),
     unit("kN per m", newtonsPerPound / metresPerFoot / 1000, ...eachOf(["kn"], "/", metreWords)),

@@ -40,6 +40,14 @@ export function withCommas(number: string): string {
   return decimals === undefined ? grouped : `${grouped}.${decimals}`;
 }
 
+/** A length as a number: inches to three decimals, or millimetres to one, as lengths are written. */
+export const lengthFigure = (length: number, style: MeasureStyle): string =>
+  String(Number(shownAmount(length, "length", style).toFixed(style === "metric" ? 1 : 3)));
+
+/** The same with its unit: `96 in`, `2438.4 mm`. */
+export const placeText = (length: number, style: MeasureStyle): string =>
+  `${lengthFigure(length, style)} ${shownUnit("length", style).name}`;
+
 /** Such as `1,787 lb` or `810.6 kg`, of an amount in the core's own unit. */
 export const measureText = (
   amount: number,

@@ -15,7 +15,7 @@ import { ownerDrawings } from "../../app/pricing/ownerDrawings";
 import { actualsDrawing } from "../../app/pricing/ownerSheets";
 import { priceDrawings, priceWorkbook, type WorkbookPrices } from "../../app/pricing/priceWorkbook";
 import { quoteJob } from "../../app/pricing/quoteJob";
-import { currencyIn, readSettings, type Settings } from "../../app/settings";
+import { currencyIn, measureStyleIn, readSettings, type Settings } from "../../app/settings";
 import { takeOffWorkbook } from "../../app/reading/takeOffWorkbook";
 import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { today } from "../../app/today";
@@ -60,7 +60,7 @@ async function run(words: readonly string[]): Promise<Result<Answer, string>> {
   const { whatIf, simulations, actuals } = owner;
   const parts = [
     [priceText(prices, currency)],
-    loadsText(loads),
+    loadsText(loads, measureStyleIn(settings)),
     whatIf === null ? [] : whatIfText(whatIf.table, whatIf.swings, currency),
     simulations === null ? [] : simulationText(simulations),
     actuals === null ? [] : actualsText(actuals, currency),

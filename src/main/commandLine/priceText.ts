@@ -2,6 +2,8 @@
 import { moneyText } from "../../core/money/writeMoney";
 import type { Cents } from "../../core/base/units";
 import type { Currency } from "../../core/money/currency";
+import type { MeasureKind, MeasureStyle } from "../../core/measures/measures";
+import { shownAmount, shownUnit, withCommas } from "../../core/measures/writeMeasure";
 import type { PricedAlternate } from "../../core/pricing/alternates/alternates";
 import { percentOfShare, percentText } from "../../core/pricing/rates/percent";
 import type { WorkbookLoads } from "../../app/pricing/workbookLoads";
@@ -60,9 +62,11 @@ function alternateWords(
 }
 
 /** One line for each opening that hangs from a track. */
-export function loadsText({ jobs }: WorkbookLoads): readonly string[] {
-  const figure = (value: number | null | undefined): string =>
-    value === null || value === undefined ? "" : value.toFixed(0);
+export function loadsText({ jobs }: WorkbookLoads, style: MeasureStyle): readonly string[] {
+  const figure = (value: number | null | undefined, kind: MeasureKind = "weight"): string =>
+    value === null || value === undefined
+      ? ""
+      : withCommas(shownAmount(value, kind, style).toFixed(0));
   const most = (values: readonly number[] | undefined): number | undefined =>
     values === undefined ? undefined : Math.max(0, ...values);
   const rows = jobs.flatMap(({ job, openings }) =>
@@ -73,11 +77,16 @@ export function loadsText({ jobs }: WorkbookLoads): readonly string[] {
       figure(leafWeight),
       figure(most(loads?.trolleys.map(({ load }) => load))),
       figure(most(loads?.hangers.map(({ load }) => load))),
-      figure(most(loads?.spans.map(({ moment }) => moment))),
+      figure(most(loads?.spans.map(({ moment }) => moment)), "bending"),
     ]),
   );
   if (rows.length === 0) return [];
-  const numbers = ["Leaf lb", "Trolley lb", "Hanger lb", "Track in-lb"];
+  const weight = shownUnit("weight", style).name;
+  const bending = shownUnit("bending", style).name;
+  const numbers = [
+    ...["Leaf", "Trolley", "Hanger"].map((of) => `${of} ${weight}`),
+    `Track ${bending}`,
+  ];
   const [caution = ""] = jobs.flatMap((job) => job.openings.map(({ checked }) => checked.caution));
   return [...textTable(columns(["Job", "Mark", "Hanging loads"], numbers), rows), caution];
 }

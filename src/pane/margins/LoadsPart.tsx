@@ -2,7 +2,7 @@
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import type { WorkbookPrices } from "../../app/pricing/priceWorkbook";
 import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
-import { figureText } from "../../core/pricing/rollup/figureText";
+import { measureText } from "../../core/measures/writeMeasure";
 import {
   loadCaution,
   loadKinds,
@@ -57,6 +57,7 @@ export type LoadsPartProps = {
 
 export function LoadsPart({ takeOff, prices, job }: LoadsPartProps) {
   const shared = useSharedStyles();
+  const style = measureStyleIn(usePane().state.settings);
   const { loads, progress } = useJobLoads(takeOff, prices, job);
   const openings = loads?.openings ?? [];
   const more = useMore(openings, firstOpenings);
@@ -66,7 +67,7 @@ export function LoadsPart({ takeOff, prices, job }: LoadsPartProps) {
       <Notice level="warn" quiet>
         {loadCaution}
       </Notice>
-      <div className={shared.small}>{loadMethod}</div>
+      <div className={shared.small}>{loadMethod(style)}</div>
       {loads === null ? <ProgressLine name="Working out hanging loads" done={progress} /> : null}
       {loads !== null && openings.length === 0 ? (
         <div className={shared.small}>No opening of this job hangs from a track.</div>
@@ -123,8 +124,8 @@ function Opening({ loads: one }: { readonly loads: OpeningLoads }) {
             <Line
               key={kind}
               label={kindWords[kind]}
-              words={`${worst.where}; ${verdictWords(worst)}`}
-              value={loadText(worst.load, worst.unit)}
+              words={`${worst.where}; ${verdictWords(worst, style)}`}
+              value={loadText(worst.load, worst.unit, style)}
             />,
           ];
         })}
@@ -132,7 +133,7 @@ function Opening({ loads: one }: { readonly loads: OpeningLoads }) {
           <Line
             label="Past the last hanger"
             words="over: nothing is known to carry the track there"
-            value={`${figureText(loads.beyond, 1)} in`}
+            value={measureText(loads.beyond, "length", style, 1)}
           />
         )}
       </ul>

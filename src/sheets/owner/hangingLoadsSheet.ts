@@ -12,7 +12,8 @@ import {
   type LoadKind,
 } from "../../core/pricing/loads/loadCheck";
 import { worstOf } from "../../core/pricing/loads/worstLoads";
-import { figureText } from "../../core/pricing/rollup/figureText";
+import type { MeasureKind, MeasureStyle } from "../../core/measures/measures";
+import { measureText, shownAmount, shownUnit } from "../../core/measures/writeMeasure";
 import type { JobLoads, OpeningLoads } from "../../core/pricing/loads/openingLoads";
 import type { Drawing, DrawnCell, DrawnRow, Look, NumberFormat } from "../../workbook/drawing";
 import { blank, blankRow, formula, headingRow, number, row, text, wordsRow } from "../cells";
@@ -20,32 +21,61 @@ import { fittedRow, joinedRow } from "../fittedRow";
 import { printSetup } from "../printSetup";
 import { at } from "../reference";
 
-const kindWords = {
-  trolley: { load: "Largest trolley load, lb", most: "One carries, lb", format: "weight" },
-  hanger: { load: "Largest hanger load, lb", most: "One carries, lb", format: "weight" },
-  track: { load: "Bending of the track, in-lb", most: "It takes, in-lb", format: "count" },
-  joint: { load: "Bending at a joint, in-lb", most: "It takes, in-lb", format: "count" },
-  deflection: { load: "Sinking of the track, in", most: "It may sink, in", format: "decimal" },
-} as const satisfies Readonly<
-  Record<LoadKind, { readonly load: string; readonly most: string; readonly format: NumberFormat }>
->;
+type KindWords = {
+  readonly load: string;
+  readonly most: string;
+  readonly measure: MeasureKind;
+  readonly format: NumberFormat;
+};
 
-const headings = [
+const kindWords: Readonly<Record<LoadKind, KindWords>> = {
+  trolley: {
+    load: "Largest trolley load",
+    most: "One carries",
+    measure: "weight",
+    format: "weight",
+  },
+  hanger: { load: "Largest hanger load", most: "One carries", measure: "weight", format: "weight" },
+  track: { load: "Bending of the track", most: "It takes", measure: "bending", format: "count" },
+  joint: { load: "Bending at a joint", most: "It takes", measure: "bending", format: "count" },
+  deflection: {
+    load: "Sinking of the track",
+    most: "It may sink",
+    measure: "length",
+    format: "decimal",
+  },
+};
+
+/** A newton metre is nearly nine inch-pounds. */
+const formatOf = (kind: LoadKind, style: MeasureStyle): NumberFormat =>
+  style === "metric" && kindWords[kind].measure === "bending" ? "weight" : kindWords[kind].format;
+
+const unitOf = (kind: MeasureKind, style: MeasureStyle): string => shownUnit(kind, style).name;
+
+/** As it is shown; digits beyond the twelfth are what converting leaves. */
+const shown = (amount: number, kind: MeasureKind, style: MeasureStyle): number =>
+  style === "pounds" ? amount : Number(shownAmount(amount, kind, style).toPrecision(12));
+
+const headingsIn = (style: MeasureStyle) => [
   { words: "Mark", width: 12 },
   { words: "How many", width: 7, numbers: true },
   { words: "Type", width: 16 },
   { words: "Leaves", width: 7, numbers: true },
-  { words: "One leaf weighs, lb", width: 9, numbers: true },
-  ...loadKinds.flatMap((kind) => [
-    { words: kindWords[kind].load, width: 10, numbers: true },
-    { words: kindWords[kind].most, width: 8, numbers: true },
-  ]),
-  { words: "Past the last hanger, in", width: 9, numbers: true },
+  { words: `One leaf weighs, ${unitOf("weight", style)}`, width: 9, numbers: true },
+  ...loadKinds.flatMap((kind) => {
+    const { load, most, measure } = kindWords[kind];
+    const unit = unitOf(measure, style);
+    return [
+      { words: `${load}, ${unit}`, width: 10, numbers: true },
+      { words: `${most}, ${unit}`, width: 8, numbers: true },
+    ];
+  }),
+  { words: `Past the last hanger, ${unitOf("length", style)}`, width: 9, numbers: true },
   { words: "Verdict", width: 12 },
   { words: "Worst places", width: 36 },
-] as const;
-const widths = headings.map((column) => column.width);
-const width = headings.length;
+];
+const widths = headingsIn("pounds").map((column) => column.width);
+const width = widths.length;
 const firstKind = 5;
 const beyondColumn = firstKind + 2 * loadKinds.length;
 
@@ -53,12 +83,19 @@ const beyondColumn = firstKind + 2 * loadKinds.length;
 const slice = 5;
 
 /** The sheet, drawn in short steps. */
-export function* drawHangingLoads(jobs: readonly JobLoads[]): Steps<Drawing> {
+export function* drawHangingLoads(
+  jobs: readonly JobLoads[],
+  style: MeasureStyle = "pounds",
+): Steps<Drawing> {
   const rows: DrawnRow[] = [
     wordsRow("Hanging loads", "title", width, { height: 26 }),
     wordsRow(loadCaution, "caution", width),
-    wordsRow(`${loadMethod} Capacities are what was entered from the supplier.`, "subtitle", width),
-    fittedRow(headingRow(headings), widths),
+    wordsRow(
+      `${loadMethod(style)} Capacities are what was entered from the supplier.`,
+      "subtitle",
+      width,
+    ),
+    fittedRow(headingRow(headingsIn(style)), widths),
   ];
   const heading = rows.length - 1;
   // A job begins a page: its engineer gets those.
@@ -77,10 +114,10 @@ export function* drawHangingLoads(jobs: readonly JobLoads[]): Steps<Drawing> {
     for (const loads of openings) {
       if (done % slice === 0) yield done / all;
       done += 1;
-      const words = weighedWords(loads);
+      const words = weighedWords(loads, style);
       const below = weighed.get(words) ?? joinedRow(words, "muted", widths);
       weighed.set(words, below);
-      rows.push(fittedRow(openingRow(loads, rows.length), widths), below);
+      rows.push(fittedRow(openingRow(loads, rows.length, style), widths), below);
     }
   }
   return {
@@ -103,7 +140,7 @@ export function* drawHangingLoads(jobs: readonly JobLoads[]): Steps<Drawing> {
   };
 }
 
-function openingRow(one: OpeningLoads, place: number): DrawnRow {
+function openingRow(one: OpeningLoads, place: number, style: MeasureStyle): DrawnRow {
   const { opening, leaves, leafWeight, loads, checked } = one;
   const worst = loadKinds.map((kind) => ({ kind, check: worstOf(checked.checks, kind) }));
   const beyond = loads?.beyond ?? 0;
@@ -113,26 +150,32 @@ function openingRow(one: OpeningLoads, place: number): DrawnRow {
     number(opening.quantity, "count"),
     text(opening.type),
     number(leaves, "count"),
-    leafWeight === null ? text("not known") : number(leafWeight, "weight"),
+    leafWeight === null ? text("not known") : number(shown(leafWeight, "weight", style), "weight"),
     ...worst.flatMap(({ kind, check }) => {
-      const { format } = kindWords[kind];
-      return [
-        figure(check?.load ?? null, format, "body"),
-        figure(check?.capacity ?? null, format, "input"),
-      ];
+      const { measure } = kindWords[kind];
+      const format = formatOf(kind, style);
+      return (
+        [
+          ["load", "body"],
+          ["capacity", "input"],
+        ] as const
+      ).map(([of, look]) => {
+        const amount = check?.[of] ?? null;
+        return figure(amount === null ? null : shown(amount, measure, style), format, look);
+      });
     }),
-    beyond === 0 ? blank() : number(beyond, "decimal"),
+    beyond === 0 ? blank() : number(shown(beyond, "length", style), "decimal"),
     loads === null
       ? text(checked.verdict, { look })
       : formula(verdictFormula(place, worst), checked.verdict, "general", { look }),
-    text(wordsOf(one, worst)),
+    text(wordsOf(one, worst, style)),
   );
 }
 
 /** Stands across the sheet below its opening. */
-function weighedWords({ parts }: OpeningLoads): string {
+function weighedWords({ parts }: OpeningLoads, style: MeasureStyle): string {
   const weighed = parts.parts.map(({ name, because }) => `${name} ${because}`);
-  return `All leaves together ${figureText(parts.weight, 1)} lb: ${weighed.join("; ")}`;
+  return `All leaves together ${measureText(parts.weight, "weight", style, 1)}: ${weighed.join("; ")}`;
 }
 
 const figure = (value: number | null, format: NumberFormat, look: Look): DrawnCell =>
@@ -162,14 +205,18 @@ function verdictFormula(place: number, worst: Worst): string {
   );
 }
 
-function wordsOf({ leafWeight, parts, loads, checked }: OpeningLoads, worst: Worst): string {
+function wordsOf(
+  { leafWeight, parts, loads, checked }: OpeningLoads,
+  worst: Worst,
+  style: MeasureStyle,
+): string {
   if (leafWeight === null) return `No weight is given for ${parts.notWeighed.join(", ")}.`;
   const places = worst.flatMap(({ check }) =>
     typeof check?.load === "number" ? [check.where] : [],
   );
   const beyond =
     loads !== null && loads.beyond > 0
-      ? [`a trolley runs ${figureText(loads.beyond, 1)} in past the last hanger`]
+      ? [`a trolley runs ${measureText(loads.beyond, "length", style, 1)} past the last hanger`]
       : [];
   const [doubt] = loads === null ? checked.findings : [];
   return [
@@ -181,5 +228,5 @@ function wordsOf({ leafWeight, parts, loads, checked }: OpeningLoads, worst: Wor
 }
 
 /** The same at once. */
-export const hangingLoadsSheet = (jobs: readonly JobLoads[]): Drawing =>
-  finish(drawHangingLoads(jobs));
+export const hangingLoadsSheet = (...of: Parameters<typeof drawHangingLoads>): Drawing =>
+  finish(drawHangingLoads(...of));

@@ -1,5 +1,7 @@
 /** The weight of a leaf from its parts, each step explained; what has no weight is named, not zero. */
 import { inches, pounds, type Inches, type Pounds } from "../../base/units";
+import type { MeasureStyle } from "../../measures/measures";
+import { measureText, placeText } from "../../measures/writeMeasure";
 import { figureText } from "../rollup/figureText";
 import { meshPerSquareFoot, sectionPerFoot, type Mesh, type Section } from "./meshWeight";
 
@@ -36,51 +38,59 @@ export type WeighedParts = {
   readonly notWeighed: readonly string[];
 };
 
-const shown = (value: number): string => figureText(value, 3);
+type Piece = { readonly weight: number; readonly says: string };
 
 /** What one piece weighs and how that was found, or `null`. */
-function pieceOf(part: LeafPart): { readonly weight: number; readonly says: string } | null {
+function pieceOf(part: LeafPart, style: MeasureStyle): Piece | null {
   switch (part.kind) {
     case "mesh":
-      return bySquareFoot(part.width, part.height, meshPerSquareFoot(part.mesh), "of mesh ");
+      return bySquareFoot(part, meshPerSquareFoot(part.mesh), "of mesh ", style);
     case "section":
-      return byFoot(part.length, sectionPerFoot(part.section));
+      return byFoot(part.length, sectionPerFoot(part.section), style);
     case "perFoot":
-      return byFoot(part.length, part.poundsPerFoot);
+      return byFoot(part.length, part.poundsPerFoot, style);
     case "perSquareFoot":
-      return bySquareFoot(part.width, part.height, part.poundsPerSquareFoot, "");
+      return bySquareFoot(part, part.poundsPerSquareFoot, "", style);
     case "each":
       return part.poundsEach === null
         ? null
-        : { weight: part.poundsEach, says: `${shown(part.poundsEach)} lb each` };
+        : {
+            weight: part.poundsEach,
+            says: `${measureText(part.poundsEach, "weight", style, 3)} each`,
+          };
   }
 }
 
-const byFoot = (length: Inches, perFoot: number): { weight: number; says: string } => ({
+const byFoot = (length: Inches, perFoot: number, style: MeasureStyle): Piece => ({
   weight: (length / 12) * perFoot,
-  says: `${shown(length)} in at ${shown(perFoot)} lb per ft`,
+  says: `${placeText(length, style)} at ${measureText(perFoot, "weight by length", style, 3)}`,
 });
 
 const bySquareFoot = (
-  width: Inches,
-  height: Inches,
+  { width, height }: { readonly width: Inches; readonly height: Inches },
   perSquareFoot: number,
   what: string,
-): { weight: number; says: string } => ({
+  style: MeasureStyle,
+): Piece => ({
   weight: ((width * height) / 144) * perSquareFoot,
-  says: `${shown(width)} in x ${shown(height)} in ${what}at ${shown(perSquareFoot)} lb per sq ft`,
+  says:
+    `${placeText(width, style)} x ${placeText(height, style)} ${what}at ` +
+    measureText(perSquareFoot, "weight by area", style, 3),
 });
 
-/** Weighs every part. Parts keep their order. */
-export function weighParts(parts: readonly LeafPart[]): WeighedParts {
+/** Weighs every part. Parts keep their order. `style` is that of the words. */
+export function weighParts(
+  parts: readonly LeafPart[],
+  style: MeasureStyle = "pounds",
+): WeighedParts {
   const weighed = parts.map((part): WeighedPart => {
-    const piece = pieceOf(part);
+    const piece = pieceOf(part, style);
     if (piece === null) return { name: part.name, weight: null, because: "no weight is given" };
     const weight = pounds(piece.weight * part.count);
     return {
       name: part.name,
       weight,
-      because: `${shown(part.count)} x ${piece.says} = ${figureText(weight, weight < 0.1 ? 3 : 1)} lb`,
+      because: `${figureText(part.count, 3)} x ${piece.says} = ${measureText(weight, "weight", style, weight < 0.1 ? 3 : 1)}`,
     };
   });
   return {

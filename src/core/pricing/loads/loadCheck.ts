@@ -4,9 +4,10 @@
  */
 import { makeFinding, type Finding } from "../../base/finding";
 import type { Pounds } from "../../base/units";
-import { figureText } from "../rollup/figureText";
+import type { MeasureKind, MeasureStyle } from "../../measures/measures";
+import { lengthFigure, measureText, placeText } from "../../measures/writeMeasure";
 import { loadFindings } from "./loadFindings";
-import type { InchPounds } from "./movingLoads";
+import type { InchPounds, Span } from "./movingLoads";
 import type { LeafFault, TrackLoads } from "./trackLoads";
 
 /** Goes with every check. */
@@ -15,9 +16,10 @@ export const loadCaution =
   "structure above belong to a licensed engineer; follow the supplier's instructions and local codes.";
 
 /** How loads are worked out, and from where their places are measured. */
-export const loadMethod =
+export const loadMethod = (style: MeasureStyle): string =>
   "The track is taken as simple beams from hanger to hanger, the leaf as two loads that travel " +
-  "along it (AISC beam formulas). Places are inches along the track from the opening's edge on the " +
+  "along it (AISC beam formulas). Places are " +
+  `${style === "metric" ? "millimetres" : "inches"} along the track from the opening's edge on the ` +
   "latch side.";
 
 /** Ends the name of a place where `loadMethod` does not stand by. */
@@ -55,6 +57,13 @@ export type LoadCheck = {
   readonly verdict: LoadVerdict;
 };
 
+/** What each unit of a check measures. */
+export const measured = {
+  lb: "weight",
+  "in-lb": "bending",
+  in: "length",
+} as const satisfies Record<LoadCheck["unit"], MeasureKind>;
+
 export type CheckedLoads = {
   readonly checks: readonly LoadCheck[];
   readonly verdict: LoadVerdict;
@@ -88,36 +97,30 @@ const check = (
   capacity: number | null,
 ): LoadCheck => ({ kind, where, unit, load, capacity, verdict: verdictOf(load, capacity) });
 
-function checksOf(loads: TrackLoads, capacities: LoadCapacities): readonly LoadCheck[] {
+function checksOf(
+  loads: TrackLoads,
+  capacities: LoadCapacities,
+  style: MeasureStyle,
+): readonly LoadCheck[] {
+  const spanText = ({ from, to }: Span): string =>
+    `span ${lengthFigure(from, style)} to ${placeText(to, style)}`;
   return [
     ...loads.trolleys.map(({ leaf, trolley, load }) =>
       check("trolley", `leaf ${leaf}, trolley ${trolley}`, "lb", load, capacities.trolley),
     ),
     ...loads.hangers.map(({ at, load }) =>
-      check("hanger", `hanger at ${figureText(at, 3)} in`, "lb", load, capacities.hanger),
+      check("hanger", `hanger at ${placeText(at, style)}`, "lb", load, capacities.hanger),
     ),
-    ...loads.spans.map(({ from, to, moment }) =>
-      check(
-        "track",
-        `span ${figureText(from, 3)} to ${figureText(to, 3)} in`,
-        "in-lb",
-        moment,
-        capacities.track,
-      ),
+    ...loads.spans.map((span) =>
+      check("track", spanText(span), "in-lb", span.moment, capacities.track),
     ),
     ...loads.joints.map(({ at, moment }) =>
-      check("joint", `joint at ${figureText(at, 3)} in`, "in-lb", moment, capacities.joint),
+      check("joint", `joint at ${placeText(at, style)}`, "in-lb", moment, capacities.joint),
     ),
-    ...loads.spans.map(({ from, to, deflection }) => {
+    ...loads.spans.map((span) => {
       const { deflectionOver } = capacities;
-      const limit = deflectionOver === null ? null : (to - from) / deflectionOver;
-      return check(
-        "deflection",
-        `span ${figureText(from, 3)} to ${figureText(to, 3)} in`,
-        "in",
-        deflection,
-        limit,
-      );
+      const limit = deflectionOver === null ? null : (span.to - span.from) / deflectionOver;
+      return check("deflection", spanText(span), "in", span.deflection, limit);
     }),
   ];
 }
@@ -127,6 +130,7 @@ function overFindings(
   kind: LoadKind,
   checks: readonly LoadCheck[],
   about: OpeningName,
+  style: MeasureStyle,
 ): readonly Finding[] {
   const over = checks.filter((one) => one.kind === kind && one.verdict === "over");
   const share = ({ load, capacity }: LoadCheck): number => (load ?? 0) / (capacity ?? 0);
@@ -138,10 +142,10 @@ function overFindings(
   return [
     makeFinding(loadFindings, `${kind}-over-capacity`, {
       ...about,
-      found: `${figureText(load ?? 0, 3)} ${unit}`,
+      found: measureText(load ?? 0, measured[unit], style, 3),
       values: {
         where: more.length === 0 ? where : `${where} (and at ${others})`,
-        capacity: `${figureText(capacity ?? 0, 3)} ${unit}`,
+        capacity: measureText(capacity ?? 0, measured[unit], style, 3),
       },
     }),
   ];
@@ -150,12 +154,13 @@ function overFindings(
 /**
  * A kind of load over its capacity is a stop; what was not checked is one note for the opening; a leaf
  * that runs past its last hanger or would tip is a stop. `loads` is `null` where the leaf's weight
- * or the hangers' places are not known: then nothing is checked, and that is said.
+ * or the hangers' places are not known: then nothing is checked, and that is said. `style` is that of the words.
  */
 export function checkLoads(
   loads: TrackLoads | LeafFault | null,
   capacities: LoadCapacities,
   { job, mark }: OpeningName,
+  style: MeasureStyle = "pounds",
 ): CheckedLoads {
   const about = { job, mark };
   if (loads === null) {
@@ -167,10 +172,10 @@ export function checkLoads(
     const finding = makeFinding(loadFindings, "leaf-tips", { ...about, values });
     return { checks: [], verdict: "over", findings: [finding], caution: loadCaution };
   }
-  const checks = checksOf(loads, capacities);
-  const findings = loadKinds.flatMap((kind) => overFindings(kind, checks, about));
+  const checks = checksOf(loads, capacities, style);
+  const findings = loadKinds.flatMap((kind) => overFindings(kind, checks, about, style));
   if (loads.beyond > 0) {
-    const values = { beyond: figureText(loads.beyond, 3) };
+    const values = { beyond: placeText(loads.beyond, style) };
     findings.push(makeFinding(loadFindings, "leaf-beyond-last-hanger", { ...about, values }));
   }
   const unchecked = loadKinds.filter((kind) =>

@@ -31,7 +31,7 @@ export const loadFindings = {
   },
   "leaf-beyond-last-hanger": {
     level: "stop",
-    says: "A trolley runs {beyond} in past the last hanger, where nothing is known to carry the track.",
+    says: "A trolley runs {beyond} past the last hanger, where nothing is known to carry the track.",
     todo: `Give the track a hanger at its end. ${engineer}`,
   },
   "leaf-tips": {

@@ -6,6 +6,7 @@ import { openingCountsSteps, type OpeningCounts } from "../../bags/openingCounts
 import { makeFinding, type Finding } from "../../base/finding";
 import { between, finish, type Steps } from "../../base/steps";
 import { inches, pounds, type Pounds } from "../../base/units";
+import type { MeasureStyle } from "../../measures/measures";
 import type { OpeningType } from "../../kitbook/kitBook";
 import type { Opening } from "../../openings/opening";
 import { valueAt, type Take } from "../../takeoff/take";
@@ -29,6 +30,8 @@ export type LoadRules = {
   readonly jolt: number;
   /** Inches; `null` is a quarter of the leaf. */
   readonly trolleyFromEdge: number | null;
+  /** How words about loads write them. */
+  readonly style: MeasureStyle;
 };
 
 export type OpeningLoads = {
@@ -51,7 +54,7 @@ export type JobLoads = {
 };
 
 /** What was entered for a job. Blank is `null`: not checked, or as the items say. */
-export function loadRules(read: RateReader): LoadRules {
+export function loadRules(read: RateReader, style: MeasureStyle = "pounds"): LoadRules {
   const weight = (key: Parameters<RateReader["number"]>[0]): Pounds | null => {
     const value = read.number(key);
     return value === null ? null : pounds(value);
@@ -76,6 +79,7 @@ export function loadRules(read: RateReader): LoadRules {
     inertia: inertia === 0 ? null : inertia,
     jolt: read.number("jolt") ?? 1,
     trolleyFromEdge: read.number("trolleyFromEdge"),
+    style,
   };
 }
 
@@ -113,7 +117,7 @@ export function* jobLoadsSteps(
     const found = hung(each);
     if (found === null) continue;
     const { opening, take } = each;
-    const checked = checkLoads(found.along, capacities, opening);
+    const checked = checkLoads(found.along, capacities, opening, rules.style);
     const { leaves, parts, leafWeight, loads } = found;
     const ofOpening = { opening, leaves, parts, leafWeight, loads, checked };
     all.set(opening, ofOpening);
@@ -186,7 +190,7 @@ function hangingOf(counts: OpeningCounts, items: Items, rules: LoadRules): Hangi
   const hung = hungLeaves(counts, items, rules.panels);
   if (hung === null) return null;
   const leaves = hung.places.leaves.length;
-  const parts = weighParts(hung.parts);
+  const parts = weighParts(hung.parts, rules.style);
   const leafWeight = parts.notWeighed.length > 0 ? null : pounds(parts.weight / leaves);
   const along = leafWeight === null ? null : loadsAlong(hung, leafWeight, rules);
   return {
