@@ -26,7 +26,7 @@ import type { WorkbookActuals } from "./jobActuals";
 import { readKeptOrders } from "../orders/orderBook";
 import { ownJobNames } from "../orders/ownJobNames";
 import { readOwnerRanges, type OwnerRanges } from "./ranges";
-import { currencyIn, type Settings } from "../settings";
+import { currencyIn, measureStyleIn, type Settings } from "../settings";
 import type { WorkbookTakeOff } from "../reading/workbookTakeOff";
 
 export type WorkbookPrices = {
@@ -147,7 +147,7 @@ export function* priceSteps(
       orderCharges: charges,
       orderChargesHow: chargesHow,
     };
-    const price = priceJob(toPrice, rates, currency);
+    const price = priceJob(toPrice, rates, currency, measureStyleIn(settings));
     doubts.push(...notPricedAlternates(price));
     jobs.push(price);
     estimates.push(estimatedActuals(price, material));
@@ -197,7 +197,7 @@ export function* drawPrices(
   const wanted = jobs.filter(({ job }) => isIn(job));
   for (const job of wanted) {
     yield drawings.length / wanted.length;
-    drawings.push(priceSheet(job, sign));
+    drawings.push(priceSheet(job, sign, measureStyleIn(settings)));
   }
   return [...drawings, marginsSheet(margins, sign)];
 }

@@ -7,6 +7,8 @@
  * and each higher break's weight at that break's rate.
  */
 import { cents, pounds, type Cents, type Pounds, type TenThousandths } from "../base/units";
+import type { MeasureStyle } from "../measures/measures";
+import { measureText } from "../measures/writeMeasure";
 import { extend } from "../money/amounts";
 import { usDollar, type Currency } from "../money/currency";
 import { moneyText, unitCostText } from "../money/writeMoney";
@@ -41,12 +43,13 @@ const chargeFor = (weight: number, rate: TenThousandths): Cents => extend(weight
 
 /**
  * The charge for one shipment. Nothing to ship costs nothing. On a tie the lower weight is billed.
- * `currency` is that of the words.
+ * `currency` and `style` are those of the words.
  */
 export function freightCharge(
   shipped: Pounds,
   table: FreightTable,
   currency: Currency = usDollar,
+  style: MeasureStyle = "pounds",
 ): FreightCharge {
   // The millionth keeps a sum that doubles left a hair above a whole pound from costing another.
   const weight = pounds(Math.max(0, Math.ceil(shipped - 1e-6)));
@@ -71,19 +74,30 @@ export function freightCharge(
     charge,
     isLeast,
     saved: weight === 0 ? cents(0) : cents(unbroken - charge),
-    because: words({ weight, ...best, charge, isLeast }, currency),
+    because: words({ weight, ...best, charge, isLeast }, currency, style),
   };
 }
 
 type Billed = Pick<FreightCharge, "weight" | "billed" | "rate" | "charge" | "isLeast">;
 
-/** Such as `1787 lb charged as 2000 lb`. */
-const weightWords = ({ weight, billed }: Pick<Billed, "weight" | "billed">): string =>
-  billed > weight ? `${weight} lb charged as ${billed} lb` : `${weight} lb`;
+/** In pounds, which rates are by; in kilograms too where those are used: `500 lb (226.8 kg)`. */
+export const billedText = (weight: number, style: MeasureStyle): string => {
+  const inPounds = measureText(weight, "weight", "pounds", 0);
+  return style === "pounds" ? inPounds : `${inPounds} (${measureText(weight, "weight", style, 1)})`;
+};
 
-function words(billed: Billed, currency: Currency): string {
+/** Such as `1,787 lb charged as 2,000 lb`. */
+const weightWords = (
+  { weight, billed }: Pick<Billed, "weight" | "billed">,
+  style: MeasureStyle,
+): string =>
+  billed > weight
+    ? `${billedText(weight, style)} charged as ${billedText(billed, style)}`
+    : billedText(weight, style);
+
+function words(billed: Billed, currency: Currency, style: MeasureStyle): string {
   if (billed.weight === 0) return "nothing to ship";
-  const rated = `${weightWords(billed)} at ${unitCostText(billed.rate, currency)} per hundredweight`;
+  const rated = `${weightWords(billed, style)} at ${unitCostText(billed.rate, currency)} per hundredweight`;
   const charge = moneyText(billed.charge, currency);
   return billed.isLeast
     ? `${rated} is below the least charge of ${charge}`
@@ -102,13 +116,19 @@ export function breakEvenWeight(table: FreightTable, index: number): number | nu
 }
 
 /** The charge as a cost of the roll-up: billed hundredweights at the rate, or the least charge. */
-export const freightCost = (name: string, charge: FreightCharge): NamedCost =>
+export const freightCost = (
+  name: string,
+  charge: FreightCharge,
+  style: MeasureStyle = "pounds",
+): NamedCost =>
   charge.isLeast || charge.weight === 0
     ? {
         name,
         kind: "typed",
         amount: charge.charge,
-        how: charge.isLeast ? `the least charge, for ${charge.weight} lb` : "nothing to ship",
+        how: charge.isLeast
+          ? `the least charge, for ${billedText(charge.weight, style)}`
+          : "nothing to ship",
       }
     : {
         name,
@@ -116,5 +136,5 @@ export const freightCost = (name: string, charge: FreightCharge): NamedCost =>
         quantity: charge.billed / 100,
         unit: "hundredweight",
         each: charge.rate,
-        how: weightWords(charge),
+        how: weightWords(charge, style),
       };

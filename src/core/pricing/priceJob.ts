@@ -6,6 +6,7 @@ import { cellText, isBlank } from "../base/cell";
 import { makeFinding, type Finding } from "../base/finding";
 import { cents, inches, minutes, pieces, pounds, tenThousandths, type Cents } from "../base/units";
 import { isFormulaError } from "../formulas/value";
+import type { MeasureStyle } from "../measures/measures";
 import type { Currency } from "../money/currency";
 import { canExtend, extend } from "../money/amounts";
 import { describeSource } from "../takeoff/describe";
@@ -69,8 +70,13 @@ export type CountedAlternate = Omit<AlternateToPrice, "input"> & {
   readonly counted: Pick<JobToPrice, "takeOff" | "material" | "uncounted"> | null;
 };
 
-/** Prices one job. Total: what is missing or wrong is a finding, and named in `notPriced`. */
-export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Currency): JobPrice {
+/** Prices one job. Total: what is missing or wrong is a finding, and named in `notPriced`. `style`: of words about weights. */
+export function priceJob(
+  toPrice: JobToPrice,
+  rates: RateTable,
+  currency: Currency,
+  style: MeasureStyle = "pounds",
+): JobPrice {
   const { job, takeOff, material, uncounted } = toPrice;
   const read = rateReader(rates, job, currency);
   const rules = labourRules(read);
@@ -79,8 +85,8 @@ export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Curren
     { job, openings: work.openings, siteFactor: read.number("site") ?? 1 },
     rules,
   );
-  const shipment = shipmentOf(material, read);
-  const freight = freightOf(shipment, read, currency);
+  const shipment = shipmentOf(material, read, style);
+  const freight = freightOf(shipment, read, currency, style);
   const rule = priceRule(read, job);
   const bond = bondOf(read, job);
   const round = read.number("roundTo") ?? 0;
@@ -98,7 +104,7 @@ export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Curren
     freight: [
       freight === null
         ? { name: "Freight", kind: "typed", amount: null }
-        : freightCost("Freight", freight),
+        : freightCost("Freight", freight, style),
       ...typedCost("Freight of orders", toPrice.orderCharges ?? null, toPrice.orderChargesHow),
     ],
     labour: hours.roles.map(({ role, hundredths }) => ({
@@ -135,7 +141,7 @@ export function priceJob(toPrice: JobToPrice, rates: RateTable, currency: Curren
         input:
           counted === null
             ? null
-            : priceJob({ ...toPrice, ...counted, alternates: [] }, rates, currency).input,
+            : priceJob({ ...toPrice, ...counted, alternates: [] }, rates, currency, style).input,
       })),
     ),
     target,
@@ -251,7 +257,7 @@ function minutesNotKnown({ take, row, part }: Count, item: string, found: string
   });
 }
 
-function shipmentOf(material: Material, read: RateReader): ShipmentWeight {
+function shipmentOf(material: Material, read: RateReader, style: MeasureStyle): ShipmentWeight {
   const carries = read.number("palletCarries");
   return shipmentWeight(
     material.lines.map(({ line, weight }) => ({
@@ -265,6 +271,7 @@ function shipmentOf(material: Material, read: RateReader): ShipmentWeight {
           own: pounds(read.number("palletWeight") ?? 0),
           least: pieces(1),
         },
+    style,
   );
 }
 
@@ -272,6 +279,7 @@ function freightOf(
   { weight }: ShipmentWeight,
   read: RateReader,
   currency: Currency,
+  style: MeasureStyle,
 ): FreightCharge | null {
   const found = (
     [
@@ -290,7 +298,7 @@ function freightOf(
   const least = read.money("freightLeast") ?? cents(0);
   const breaks: FreightTable["breaks"] = [first, ...others];
   const table = { name: "Freight", breaks, least, basis: "the rates sheet" };
-  return freightCharge(weight, table, currency);
+  return freightCharge(weight, table, currency, style);
 }
 
 /** Counted pieces and spares apart: what the line costs less what it would without spares. */

@@ -1,6 +1,7 @@
 /** What a job's shipment weighs, pallets included, with whatever has no weight named. */
 import { pounds, type Pieces, type Pounds } from "../base/units";
-import { figureText } from "./rollup/figureText";
+import type { MeasureStyle } from "../measures/measures";
+import { measureText } from "../measures/writeMeasure";
 
 /** A line of a job's list. `weight` is of all its pieces; `null` is not known. */
 export type ShippedLine = { readonly name: string; readonly weight: Pounds | null };
@@ -25,17 +26,19 @@ export type ShipmentWeight = {
   readonly because: string;
 };
 
-/** Weighs a shipment. `null` for pallets ships loose. Nothing to ship needs no pallet. */
+/** Weighs a shipment. `null` for pallets ships loose. Nothing to ship needs no pallet. `style`: of the words. */
 export function shipmentWeight(
   lines: readonly ShippedLine[],
   rule: PalletRule | null,
+  style: MeasureStyle = "pounds",
 ): ShipmentWeight {
   const goods = pounds(lines.reduce((sum, { weight }) => sum + (weight ?? 0), 0));
   // The millionth keeps a sum that doubles left a hair above a full pallet from asking for another.
   const needed = rule === null ? 0 : Math.ceil(goods / rule.carries - 1e-6);
   const pallets = rule === null || goods === 0 ? 0 : Math.max(rule.least, needed);
   const palletWeight = pounds(pallets * (rule?.own ?? 0));
-  const loose = `${figureText(goods, 1)} lb of goods`;
+  const shown = (weight: number): string => measureText(weight, "weight", style, 1);
+  const loose = `${shown(goods)} of goods`;
   return {
     goods,
     pallets,
@@ -45,7 +48,7 @@ export function shipmentWeight(
     because:
       rule === null || pallets === 0
         ? `${loose}, no pallets`
-        : `${loose} at ${figureText(rule.carries, 1)} lb a pallet: ${pallets} x ${figureText(rule.own, 1)} lb = ` +
-          `${figureText(palletWeight, 1)} lb, together ${figureText(goods + palletWeight, 1)} lb`,
+        : `${loose} at ${shown(rule.carries)} a pallet: ${pallets} x ${shown(rule.own)} = ` +
+          `${shown(palletWeight)}, together ${shown(goods + palletWeight)}`,
   };
 }

@@ -1,6 +1,7 @@
 /** What a job weighs and what carrying it costs, with the next weight break where that is cheaper. */
 import { currencyIn, measureStyleIn } from "../../app/settings";
 import { moneyText, unitCostText } from "../../core/money/writeMoney";
+import { billedText } from "../../core/pricing/freight";
 import type { JobPrice } from "../../core/pricing/priceJob";
 import { Notice } from "../parts/Notice";
 import { useSharedStyles } from "../parts/parts.styles";
@@ -31,11 +32,11 @@ export function FreightPart({ shipment, freight }: Pick<JobPrice, "shipment" | "
                   ? "shipped as the next weight break, which costs less"
                   : "its own weight, in whole pounds"
               }
-              value={weightText(freight.billed, style)}
+              value={billedText(freight.billed, style)}
             />
             <Line
               label="Rate per hundredweight"
-              words=""
+              words={style === "pounds" ? "" : "of 100 lb"}
               value={unitCostText(freight.rate, currency)}
             />
             <Line
@@ -49,7 +50,7 @@ export function FreightPart({ shipment, freight }: Pick<JobPrice, "shipment" | "
       </ul>
       {freight !== null && freight.saved > 0 ? (
         <Notice level="note" quiet>
-          Ship it as {weightText(freight.billed, style)}: that saves{" "}
+          Ship it as {billedText(freight.billed, style)}: that saves{" "}
           {moneyText(freight.saved, currency)}.
         </Notice>
       ) : null}

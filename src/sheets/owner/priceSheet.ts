@@ -3,6 +3,8 @@
  * amount can be changed on the sheet, and everything below follows.
  */
 import { majorUnits, moneyText, unitCostNumber } from "../../core/money/writeMoney";
+import type { MeasureStyle } from "../../core/measures/measures";
+import { shownAmount, shownUnit } from "../../core/measures/writeMeasure";
 import { otherWork, type JobHours } from "../../core/pricing/hours";
 import type { JobPrice } from "../../core/pricing/priceJob";
 import { amountFormula, baseFormula, ratioFormula } from "../../core/pricing/rollup/lineRules";
@@ -30,7 +32,11 @@ const baseColumn = 1;
 const rateColumn = 3;
 const amountColumn = 4;
 
-export function priceSheet(price: JobPrice, currencySign: string): Drawing {
+export function priceSheet(
+  price: JobPrice,
+  currencySign: string,
+  style: MeasureStyle = "pounds",
+): Drawing {
   const { rollUp, job } = price;
   const width = headings.length;
   const above: DrawnRow[] = [
@@ -109,8 +115,8 @@ export function priceSheet(price: JobPrice, currencySign: string): Drawing {
       ),
       row(
         text("Shipment"),
-        number(shipment.weight, "weight"),
-        text("lb"),
+        number(shownAmount(shipment.weight, "weight", style), "weight"),
+        text(shownUnit("weight", style).name),
         blank(),
         blank(),
         text(shipment.because, setIn),

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "@jest/globals";
 import { cents, pounds, tenThousandths } from "../../../src/core/base/units";
+import { usDollar } from "../../../src/core/money/currency";
 import {
   breakEvenWeight,
   freightCharge,
@@ -89,6 +90,15 @@ describe("freight in the roll-up", () => {
       unit: "hundredweight",
       each: 150_000,
     });
+  });
+
+  test("costs the same where kilograms are shown, and says both", () => {
+    const charge = freightCharge(pounds(1787), tableOf("0@20 2000@15"), usDollar, "metric");
+    expect(charge).toMatchObject({ weight: 1787, billed: 2000, charge: 30_000 });
+    // 1 lb = 0.45359237 kg exactly: international yard and pound agreement of 1959.
+    const words = "1,787 lb (810.6 kg) charged as 2,000 lb (907.2 kg)";
+    expect(charge.because).toBe(`${words} at $15.00 per hundredweight = $300.00`);
+    expect(freightCost("Truck", charge, "metric")).toMatchObject({ quantity: 20, how: words });
   });
 
   test("is the least charge where that stands", () => {

@@ -4,6 +4,7 @@ import { estimate, type Estimate } from "../../../src/core/estimate/estimate";
 import type { KitBookRows } from "../../../src/core/kitbook/rows";
 import { starterItems } from "../../../src/core/kitbook/starter/items";
 import { starterKitBook } from "../../../src/core/kitbook/starter/starterKitBook";
+import type { MeasureStyle } from "../../../src/core/measures/measures";
 import { usDollar } from "../../../src/core/money/currency";
 import type { ItemRow } from "../../../src/core/pricing/item";
 import { priceJob, type JobPrice } from "../../../src/core/pricing/priceJob";
@@ -76,11 +77,16 @@ export function ratesOf(
 }
 
 /** Each job of the estimate, priced. */
-export const pricesOf = (result: Estimate, rates: RateTable): readonly JobPrice[] =>
+export const pricesOf = (
+  result: Estimate,
+  rates: RateTable,
+  style: MeasureStyle = "pounds",
+): readonly JobPrice[] =>
   result.jobs.map(({ job, takeOff, material, uncounted }) =>
     priceJob(
       { job, takeOff, material, uncounted: uncounted.map(({ mark }) => mark) },
       rates,
       usDollar,
+      style,
     ),
   );

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "@jest/globals";
 import { cellText } from "../../../src/core/base/cell";
+import type { MeasureStyle } from "../../../src/core/measures/measures";
 import { priceSheet } from "../../../src/sheets/owner/priceSheet";
 import { shownValue, type Drawing } from "../../../src/workbook/drawing";
 import { estimateOf, pricesOf, ratesOf, type OpeningWords } from "../../core/pricing/pricedJobs";
@@ -10,10 +11,14 @@ const openings: readonly OpeningWords[] = [
   { mark: "D2", type: "hinged door", width: "3'" },
 ];
 
-function sheetOf(rates: Parameters<typeof ratesOf>[0], marks = openings) {
-  const [price] = pricesOf(estimateOf(marks), ratesOf(rates));
+function sheetOf(
+  rates: Parameters<typeof ratesOf>[0],
+  marks = openings,
+  style: MeasureStyle = "pounds",
+) {
+  const [price] = pricesOf(estimateOf(marks), ratesOf(rates), style);
   if (price === undefined) throw new Error("No job was priced");
-  return { price, drawing: priceSheet(price, "$") };
+  return { price, drawing: priceSheet(price, "$", style) };
 }
 
 const texts = ({ rows }: Drawing): string =>
@@ -113,4 +118,24 @@ describe("what a price sheet says", () => {
     expect(said).toContain("of material, labour");
     expect(said).not.toMatch(/%|\b10\b/);
   });
+});
+
+test("in metric units the money is the same, and weights are in kilograms, those of rates in pounds too", () => {
+  const rates = { freight0: 46, freightLeast: null, palletCarries: 100_000, palletWeight: 50 };
+  const [inPounds, inMetric] = (["pounds", "metric"] as const).map((style) =>
+    sheetOf(rates, openings, style),
+  );
+  if (inPounds === undefined || inMetric === undefined) throw new Error("No sheets");
+  expect(inMetric.price.rollUp.lines.map(({ amount }) => amount)).toEqual(
+    inPounds.price.rollUp.lines.map(({ amount }) => amount),
+  );
+  const shipment = (drawing: Drawing) => drawing.rows[rowOf(drawing, "Shipment")]?.cells ?? [];
+  const [, weight, unit] = shipment(inMetric.drawing);
+  expect(weight?.kind === "number" && weight.number).toBeCloseTo(
+    inPounds.price.shipment.weight * 0.45359237,
+    9,
+  );
+  expect(unit?.kind === "text" && unit.text).toBe("kg");
+  expect(texts(inMetric.drawing)).toMatch(/\d lb \([\d,.]+ kg\) .*per hundredweight/);
+  expect(disagreeing(recalculated(inMetric.drawing))).toEqual([]);
 });

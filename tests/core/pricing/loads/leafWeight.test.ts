@@ -87,9 +87,13 @@ describe("the weight of a shipment", () => {
   });
 
   test("explains itself and names what is not weighed", () => {
-    const shipment = shipmentWeight([goods(1500), { name: "GUIDE", weight: null }], rule);
+    const lines = [goods(1500), { name: "GUIDE", weight: null }];
+    const shipment = shipmentWeight(lines, rule);
+    expect(shipmentWeight(lines, rule, "metric").because).toBe(
+      "680.4 kg of goods at 453.6 kg a pallet: 2 x 20.4 kg = 40.8 kg, together 721.2 kg",
+    );
     expect(shipment.because).toBe(
-      "1500 lb of goods at 1000 lb a pallet: 2 x 45 lb = 90 lb, together 1590 lb",
+      "1,500 lb of goods at 1,000 lb a pallet: 2 x 45 lb = 90 lb, together 1,590 lb",
     );
     expect(shipment.notWeighed).toEqual(["GUIDE"]);
   });
