@@ -80,6 +80,7 @@ function launchArguments(): string[] {
 async function slowDown(page: Page): Promise<void> {
   const rate = Number(process.env["CRIBSHEET_SLOW"] ?? 1);
   if (rate === 1) return;
+  page.setDefaultTimeout(30_000 * rate);
   const session = await page.context().newCDPSession(page);
   await session.send("Emulation.setCPUThrottlingRate", { rate });
 }

@@ -1,14 +1,20 @@
 /** Runs once before all browser tests: finds the browser, and builds the pages if they are old. */
 const { execFileSync } = require("node:child_process");
-const { existsSync, mkdirSync, readdirSync, rmSync, statSync, writeFileSync } = require("node:fs");
+const {
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} = require("node:fs");
 const path = require("node:path");
 
 const root = path.join(__dirname, "../..");
 const site = path.join(root, "out/site");
 const built = path.join(root, "out/site.built");
 const lock = path.join(root, "out/site.lock");
-/** Longer than any build: a lock that is older was left by a run that was stopped. */
-const longestBuild = 5 * 60_000;
 
 module.exports = async function globalSetup() {
   process.env.CRIBSHEET_BROWSER = findBrowser();
@@ -59,21 +65,34 @@ function youngestIn(place) {
   return Math.max(mtimeMs, ...readdirSync(place).map((name) => youngestIn(path.join(place, name))));
 }
 
-/** Two runs at once must not build into the same folder. */
+/** Two runs at once must not build into the same folder. A run that was ended by force holds nothing. */
 async function withLock(act) {
-  for (;;) {
-    try {
-      mkdirSync(lock);
-      break;
-    } catch {
-      const age = Date.now() - (statSync(lock, { throwIfNoEntry: false })?.mtimeMs ?? 0);
-      if (age > longestBuild) rmSync(lock, { recursive: true, force: true });
-      else await new Promise((resolve) => setTimeout(resolve, 500));
-    }
+  while (!tookLock()) {
+    if (isHeld()) await new Promise((resolve) => setTimeout(resolve, 500));
+    else rmSync(lock, { force: true, recursive: true });
   }
   try {
     act();
   } finally {
-    rmSync(lock, { recursive: true, force: true });
+    rmSync(lock, { force: true });
+  }
+}
+
+function tookLock() {
+  try {
+    writeFileSync(lock, String(process.pid), { flag: "wx" });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Whether the run that wrote the lock is still there. */
+function isHeld() {
+  try {
+    process.kill(Number(readFileSync(lock, "utf8")), 0);
+    return true;
+  } catch {
+    return false;
   }
 }
