@@ -6,23 +6,33 @@
 /** Milliseconds. */
 const longestWait = 8000;
 
-/** `"none"` for every other host, for no answer, and for an Office.js that did not load. */
-export async function findHost(patience = longestWait): Promise<"excel" | "none"> {
+/**
+ * `"none"` for every other host, for no answer, and for an Office.js that did not load. `atOffice` is
+ * called when Office.js is there and before it is ready: Excel may call what it registers at once.
+ */
+export async function findHost({
+  patience = longestWait,
+  atOffice = () => undefined,
+}: {
+  readonly patience?: number;
+  readonly atOffice?: () => void;
+} = {}): Promise<"excel" | "none"> {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const silence = new Promise<"none">((resolve) => {
     timer = setTimeout(() => resolve("none"), patience);
   });
   try {
-    return await Promise.race([askOffice(), silence]);
+    return await Promise.race([askOffice(atOffice), silence]);
   } finally {
     clearTimeout(timer);
   }
 }
 
-async function askOffice(): Promise<"excel" | "none"> {
+async function askOffice(atOffice: () => void): Promise<"excel" | "none"> {
   if (!(await officeLoaded())) return "none";
-  holdFunctions();
   try {
+    holdFunctions();
+    atOffice();
     const { host } = await Office.onReady();
     // Office.js knows more hosts than its types do: outside any host it answers null.
     return (host as Office.HostType | null) === Office.HostType.Excel ? "excel" : "none";

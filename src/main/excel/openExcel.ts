@@ -4,17 +4,20 @@ import { mountPane } from "../mountPane";
 import { excelFunctions } from "./excelFunctions";
 import { buildNotices } from "./notices";
 import { followOfficeTheme } from "./officeTheme";
-import { associateCommands } from "./ribbon";
+import type { CommandDesk } from "./ribbon";
 import { loadWithWorkbook } from "./startup";
 import "./taskpane.css";
 
-/** Fills `page`, which is empty. Office must be ready. */
-export async function openExcel(page: HTMLElement): Promise<void> {
+/** Fills `page`, which is empty, and answers the ribbon's commands. Office must be ready. */
+export async function openExcel(
+  page: HTMLElement,
+  answerCommands: (desk: CommandDesk) => void,
+): Promise<void> {
   // Excel may call these before the workbook is read, and waits for their answers.
   const functions = excelFunctions();
   const workbook = openExcelWorkbook();
   const { pane, say } = buildNotices(page);
-  associateCommands(workbook, say);
+  answerCommands({ workbook, say });
 
   const open = await workbook;
   const { setTheme } = mountPane(pane, {

@@ -5,6 +5,31 @@ import type { Workbook } from "../../workbook/workbook";
 
 type CommandEvent = Office.AddinCommands.Event;
 
+/** What answers a command: the workbook, and where to say what came of it. */
+export type CommandDesk = {
+  readonly workbook: Promise<Workbook>;
+  readonly say: (text: string) => void;
+};
+
+/**
+ * Commands for a page that is only being loaded: a button that starts the add-in is pressed before
+ * there is anything to answer it, and Excel does not ask twice. What is pressed waits for `connect`.
+ */
+export function commandsToCome(): {
+  readonly associate: () => void;
+  readonly connect: (desk: CommandDesk) => void;
+} {
+  let connect: (desk: CommandDesk) => void = () => undefined;
+  const desk = new Promise<CommandDesk>((resolve) => (connect = resolve));
+  const workbook = desk.then((each) => each.workbook);
+  // Whoever presses a button is told; without one it is for the page to say.
+  workbook.catch(() => undefined);
+  return {
+    associate: () => associateCommands(workbook, (text) => void desk.then(({ say }) => say(text))),
+    connect: (each) => connect(each),
+  };
+}
+
 /** Excel waits for each command to be told that it is done, whatever came of it. */
 export function associateCommands(workbook: Promise<Workbook>, say: (text: string) => void): void {
   Office.actions.associate("takeOffActiveSheet", (event: CommandEvent) => {

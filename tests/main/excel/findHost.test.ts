@@ -40,7 +40,7 @@ describe("findHost", () => {
     expect(await findHost()).toBe(expected);
   });
 
-  test("worksheet functions are held back before Office is ready", async () => {
+  test("worksheet functions are held back and commands registered before Office is ready", async () => {
     const happened: string[] = [];
     Object.assign(globalThis, {
       Office: {
@@ -52,14 +52,14 @@ describe("findHost", () => {
       },
       CustomFunctions: { delayInitialization: () => happened.push("held back") },
     });
-    await findHost();
+    await findHost({ atOffice: () => happened.push("registered") });
     Reflect.deleteProperty(globalThis, "CustomFunctions");
-    expect(happened).toEqual(["held back", "ready"]);
+    expect(happened).toEqual(["held back", "registered", "ready"]);
   });
 
   test("Office that never answers is given up", async () => {
     office("never");
-    expect(await findHost(30)).toBe("none");
+    expect(await findHost({ patience: 30 })).toBe("none");
   });
 
   test("waits for the script", async () => {
@@ -72,17 +72,17 @@ describe("findHost", () => {
 
   test("a script that is blocked is not waited for", async () => {
     const script = loading();
-    const found = findHost(60_000);
+    const found = findHost({ patience: 60_000 });
     script.dispatchEvent(new Event("error"));
     expect(await found).toBe("none");
   });
 
   test("nor one that was blocked before anyone listened", async () => {
     loading();
-    const found = findHost(60_000);
+    const found = findHost({ patience: 60_000 });
     window.dispatchEvent(new Event("load"));
     expect(await found).toBe("none");
     Object.defineProperty(document, "readyState", { value: "complete", configurable: true });
-    expect(await findHost(60_000)).toBe("none");
+    expect(await findHost({ patience: 60_000 })).toBe("none");
   });
 });

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test } from "@jest/globals";
-import { associateCommands } from "../../../src/main/excel/ribbon";
+import { associateCommands, commandsToCome } from "../../../src/main/excel/ribbon";
 import { excelRig, type ExcelRig } from "../../adapters/excel/excelRig";
 import { lookAt } from "../../adapters/excel/rigBook";
 import type { RigSheet } from "../../workbook/rig";
@@ -106,4 +106,16 @@ describe("taking off the active sheet", () => {
     expect(said).toHaveLength(5);
     expect(shown()).toBe(5);
   });
+});
+
+test("a button that started the add-in is answered once there is a workbook", async () => {
+  const { rig, press } = await ribbonOver([scheduleSheet("North", [goodRow("Job North", "N1")])]);
+  const said: string[] = [];
+  const commands = commandsToCome();
+  commands.associate();
+  const pressed = press();
+  expect(said).toEqual([]);
+  commands.connect({ workbook: Promise.resolve(rig.workbook), say: (text) => said.push(text) });
+  await pressed;
+  expect(said).toEqual([expect.stringMatching(/^Wrote “/)]);
 });
