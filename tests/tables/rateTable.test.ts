@@ -1,6 +1,7 @@
 import { describe, expect, test } from "@jest/globals";
 import type { Block, CellValue } from "../../src/core/base/cell";
-import { rateRows } from "../../src/core/pricing/rates/rateRows";
+import type { RateRow } from "../../src/core/pricing/rates/rateRow";
+import { rateRows, type RateKey } from "../../src/core/pricing/rates/rateRows";
 import { usDollar } from "../../src/core/money/currency";
 import { rateReader } from "../../src/core/pricing/rates/rates";
 import { ratesSheet } from "../../src/sheets/owner/ratesSheet";
@@ -85,4 +86,22 @@ test("the starter's sheet is read back as it was drawn, every row of it", () => 
   expect(rateRows.every(({ key }) => read?.rates.byJob.get("north")?.[key]?.value === null)).toBe(
     true,
   );
+});
+
+test("the starter's sheet in metric units is read as the starter is", () => {
+  const drawing = ratesSheet("Rates", [], "metric");
+  const rows = drawing.rows.map(({ cells }) =>
+    cells.map((cell) => (cell === null ? null : shownValue(cell))),
+  );
+  const units = rows.map(([, unit]) => unit);
+  expect(units).toEqual(expect.arrayContaining(["kg", "N·m", "kg per m", "mm", "cm^4"]));
+  const read = readRateTable({ sheet: "Rates", row: 0, column: 0, rows });
+  const reader = rateReader(read?.rates ?? { usual: {}, byJob: new Map() }, "North", usDollar);
+  // To a hundredth of a kilogram.
+  expect(reader.number("palletCarries")).toBeCloseTo(1500, 1);
+  expect(reader.number("palletWeight")).toBeCloseTo(45, 1);
+  for (const { key, measure } of rateRows as readonly RateRow[]) {
+    if (measure !== undefined) reader.number(key as RateKey);
+  }
+  expect([reader.findings, reader.invented]).toEqual([[], []]);
 });

@@ -15,14 +15,15 @@ import {
   termsSheet,
 } from "../../sheets/owner/ownerSheets";
 import { ratesSheet } from "../../sheets/owner/ratesSheet";
+import type { MeasureStyle } from "../../core/measures/measures";
 import type { Drawing } from "../../workbook/drawing";
 import { currencyIn, type Settings } from "../settings";
 
 /** With more jobs than this a column for each would bury the usual rates; it is added by its job's name. */
 const mostJobColumns = 12;
 
-export const ratesDrawing = (jobs: readonly string[]): Drawing =>
-  ratesSheet("Rates", jobs.length > mostJobColumns ? [] : jobs);
+export const ratesDrawing = (jobs: readonly string[], style: MeasureStyle): Drawing =>
+  ratesSheet("Rates", jobs.length > mostJobColumns ? [] : jobs, style);
 
 /** Every cost, bag and item of a job with its estimate, and a blank for what it turned out to be. */
 export function actualsDrawing(
@@ -63,8 +64,8 @@ export const alternatesDrawing = (job: string): Drawing =>
   );
 
 /** What the sheets of prices are made from: rates, terms, ranges, and room for alternates. */
-export const priceSetUpDrawings = (): readonly Drawing[] => [
-  ratesDrawing([]),
+export const priceSetUpDrawings = (style: MeasureStyle): readonly Drawing[] => [
+  ratesDrawing([], style),
   termsDrawing(),
   rangesSheet(starterRanges, "Starter ranges, invented: replace them with your own."),
   alternatesSheet([], null),

@@ -1,4 +1,5 @@
 /** Sheets to start with: a schedule, items, jobs and a kit book, beside whatever a workbook has already. */
+import type { MeasureStyle } from "../../core/measures/measures";
 import { starterItems } from "../../core/kitbook/starter/items";
 import { starterKitBook } from "../../core/kitbook/starter/starterKitBook";
 import { itemsSheet } from "../../sheets/itemsSheet";
@@ -17,15 +18,21 @@ const rowsToType = 200;
 
 /**
  * The drawings of the parts wanted. They belong to the person, so writing them touches nothing that
- * stands. `types` are the opening types to choose from.
+ * stands. `types` are the opening types to choose from, `style` the units
+ * of rates.
  */
 export const setUpDrawings = (
   wanted: ReadonlySet<SetUpPart>,
   types: readonly string[],
+  style: MeasureStyle = "pounds",
 ): readonly Drawing[] =>
-  setUpParts.filter((part) => wanted.has(part)).flatMap((part) => drawingsOf(part, types));
+  setUpParts.filter((part) => wanted.has(part)).flatMap((part) => drawingsOf(part, types, style));
 
-function drawingsOf(part: SetUpPart, types: readonly string[]): readonly Drawing[] {
+function drawingsOf(
+  part: SetUpPart,
+  types: readonly string[],
+  style: MeasureStyle,
+): readonly Drawing[] {
   switch (part) {
     case "schedule":
       return [
@@ -51,6 +58,6 @@ function drawingsOf(part: SetUpPart, types: readonly string[]): readonly Drawing
     case "kitBook":
       return kitBookDrawings(starterKitBook);
     case "prices":
-      return priceSetUpDrawings();
+      return priceSetUpDrawings(style);
   }
 }

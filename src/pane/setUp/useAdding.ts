@@ -1,6 +1,8 @@
 /** Adding sheets to start with, beside what the workbook has. */
 import { demoDrawings } from "../../app/demo/demoDrawings";
+import { measureStyleIn } from "../../app/settings";
 import { setUpDrawings, type SetUpPart } from "../../app/writing/setUpWorkbook";
+import { usePane } from "../state/paneContext";
 import { useAddSheets } from "../sheets/useAddSheets";
 
 export type Adding = {
@@ -12,9 +14,10 @@ export type Adding = {
 
 export function useAdding(): Adding {
   const { isBusy, add } = useAddSheets();
+  const style = measureStyleIn(usePane().state.settings);
   return {
     isBusy,
-    add: (parts, types) => add(setUpDrawings(parts, types)),
+    add: (parts, types) => add(setUpDrawings(parts, types, style)),
     addDemo: () => add(demoDrawings()),
   };
 }

@@ -1,4 +1,6 @@
 /** The rates sheet: the firm's own figures, with a column for each job that differs. */
+import type { MeasureStyle } from "../../core/measures/measures";
+import { shownAmount, shownUnit } from "../../core/measures/writeMeasure";
 import type { RateRow } from "../../core/pricing/rates/rateRow";
 import { rateBasis, rateRows } from "../../core/pricing/rates/rateRows";
 import type { Drawing, DrawnCell } from "../../workbook/drawing";
@@ -18,8 +20,15 @@ const fixed = [
   },
 ] as const;
 
-/** The starter's values as the usual ones; blank columns for the jobs. */
-export function ratesSheet(name: string, jobs: readonly string[]): Drawing {
+/**
+ * The starter's values as the usual ones; blank columns for the jobs. In metric units a weight, load
+ * or length is asked for in those: its Unit cell says what a bare number means.
+ */
+export function ratesSheet(
+  name: string,
+  jobs: readonly string[],
+  style: MeasureStyle = "pounds",
+): Drawing {
   const headings = [
     ...fixed,
     ...jobs.map((job) => ({
@@ -42,9 +51,9 @@ export function ratesSheet(name: string, jobs: readonly string[]): Drawing {
         fittedRow(
           row(
             text(rate.label),
-            text(rate.unit),
+            text(unitOf(rate, style)),
             text(rate.says),
-            starterCell(rate),
+            starterCell(rate, style),
             ...jobs.map(() => blank({ look: "input", align: "right" })),
           ),
           widths,
@@ -75,9 +84,18 @@ export function ratesSheet(name: string, jobs: readonly string[]): Drawing {
   };
 }
 
-const starterCell = ({ starter }: RateRow): DrawnCell =>
+const unitOf = ({ unit, measure }: RateRow, style: MeasureStyle): string =>
+  style === "pounds" || measure === undefined ? unit : shownUnit(measure, style).name;
+
+const starterCell = ({ starter, measure }: RateRow, style: MeasureStyle): DrawnCell =>
   typeof starter === "number"
-    ? number(starter, "general", { look: "input" })
+    ? number(
+        style === "pounds" || measure === undefined
+          ? starter
+          : Number(shownAmount(starter, measure, style).toFixed(2)),
+        "general",
+        { look: "input" },
+      )
     : starter === ""
       ? blank({ look: "input", align: "right" })
       : text(starter, { look: "input", align: "right" });
