@@ -52,6 +52,32 @@ describe("hanging loads of a job", () => {
   });
 });
 
+describe("where lengths are in millimetres", () => {
+  test("loads and reasons are in kilograms and millimetres", async () => {
+    const workbook = doors("20 kg");
+    await workbook.writeSetting("settings", JSON.stringify({ lengths: "millimetres" }));
+    const { panel, user, openJob, openPart } = await openMargins(workbook);
+    await openJob(/^Crib/);
+    await openPart("Hanging loads");
+    const list = within(panel).getByRole("list", { name: "Hanging openings" });
+    await within(list).findByText("A-2: over");
+    expect(within(list).getAllByText(/over by \d+(\.\d)? kg: 20 kg is entered/)).not.toEqual([]);
+    expect(within(list).getAllByText(/hanger at [\d.]+ mm/)).not.toEqual([]);
+    await user.click(within(list).getByRole("button", { name: "How A-2 is weighed" }));
+    expect(within(list).getByText(/kg per m²/)).toBeTruthy();
+    await openPart("Weight and freight");
+    expect(within(panel).getByText(/\d lb \([\d,.]+ kg\) (at|charged as|is)/)).toBeTruthy();
+    expect(panel.textContent).not.toMatch(/in-lb|inches/);
+  });
+
+  test("a capacity that cannot be read is told where loads are shown", async () => {
+    const { panel, openJob, openPart } = await openMargins(doors("20 stone"));
+    await openJob(/^Crib/);
+    await openPart("Hanging loads");
+    expect(await within(panel).findByText(/stone is no unit for it/)).toBeTruthy();
+  });
+});
+
 describe("what was typed to see what would become of a job", () => {
   const typedIn = (panel: HTMLElement) =>
     within(panel).getByRole<HTMLInputElement>("textbox", { name: "Freight: typed change" });

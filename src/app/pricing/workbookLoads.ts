@@ -31,18 +31,26 @@ export function* workbookLoadSteps(
   return { jobs: loads, findings };
 }
 
+export type JobLoadsRead = {
+  readonly loads: JobLoads;
+  /** What of the rates that loads go by cannot be read, or is doubted. */
+  readonly entered: readonly Finding[];
+  readonly findings: readonly Finding[];
+};
+
 /** Those of one job of the take-off. */
 export function* loadStepsOf(
   { job, takeOff, loads: checked }: JobEstimate,
   { estimate }: WorkbookTakeOff,
   { rates }: Pick<WorkbookPrices, "rates">,
   settings: Settings,
-): Steps<{ readonly loads: JobLoads; readonly findings: readonly Finding[] }> {
+): Steps<JobLoadsRead> {
   const read = rateReader(rates, job, currencyIn(settings));
   const rules = loadRules(read, measureStyleIn(settings));
   const loads = checked ?? (yield* jobLoadsSteps(takeOff, estimate.items, rules));
   return {
     loads,
+    entered: read.findings,
     findings: [...read.findings, ...loads.findings.filter(({ level }) => level !== "stop")],
   };
 }

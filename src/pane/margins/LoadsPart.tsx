@@ -58,7 +58,7 @@ export type LoadsPartProps = {
 export function LoadsPart({ takeOff, prices, job }: LoadsPartProps) {
   const shared = useSharedStyles();
   const style = measureStyleIn(usePane().state.settings);
-  const { loads, progress } = useJobLoads(takeOff, prices, job);
+  const { loads, entered, progress } = useJobLoads(takeOff, prices, job);
   const openings = loads?.openings ?? [];
   const more = useMore(openings, firstOpenings);
   const over = openings.filter(({ checked }) => checked.verdict === "over").length;
@@ -78,6 +78,11 @@ export function LoadsPart({ takeOff, prices, job }: LoadsPartProps) {
           gives.
         </div>
       ) : null}
+      {entered.map(({ code, level, message }) => (
+        <Notice key={`${code} ${message}`} level={level} quiet>
+          {message}
+        </Notice>
+      ))}
       {over === 0 ? null : (
         <Notice level="stop" quiet>
           {counted(over, "opening")} over what is entered: not counted, priced or ordered.

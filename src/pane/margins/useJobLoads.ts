@@ -3,6 +3,7 @@ import { useEffect, useState } from "react";
 import type { WorkbookPrices } from "../../app/pricing/priceWorkbook";
 import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
 import { loadStepsOf } from "../../app/pricing/workbookLoads";
+import type { Finding } from "../../core/base/finding";
 import type { JobLoads } from "../../core/pricing/loads/openingLoads";
 import { jobKey } from "../../core/takeoff/takeOff";
 import { usePane } from "../state/paneContext";
@@ -10,9 +11,14 @@ import { runSteps } from "../state/runSteps";
 import { useBroken } from "../state/useBroken";
 
 /** `progress` is from 0 to 1 before there are loads. */
-export type JobLoadsHandle = { readonly loads: JobLoads | null; readonly progress: number };
+export type JobLoadsHandle = {
+  readonly loads: JobLoads | null;
+  /** What of the capacities and other rates cannot be read, or is doubted. */
+  readonly entered: readonly Finding[];
+  readonly progress: number;
+};
 
-const before: JobLoadsHandle = { loads: null, progress: 0 };
+const before: JobLoadsHandle = { loads: null, entered: [], progress: 0 };
 
 export function useJobLoads(
   takeOff: WorkbookTakeOff,
@@ -31,7 +37,8 @@ export function useJobLoads(
       signal,
       onProgress: (progress) => setHandle((last) => ({ ...last, progress })),
     }).then((made) => {
-      if (made !== null && !signal.aborted) setHandle({ loads: made.loads, progress: 1 });
+      if (made !== null && !signal.aborted)
+        setHandle({ loads: made.loads, entered: made.entered, progress: 1 });
     }, onBroken);
     return () => run.abort();
   }, [takeOff, prices, settings, job, onBroken]);

@@ -4,6 +4,7 @@ import { makeFinding, type Finding, type FindingTable } from "../../base/finding
 import { cents, type Cents, type TenThousandths } from "../../base/units";
 import { typedNumber } from "../../base/typedNumber";
 import { ownUnitOf, type MeasureKind } from "../../measures/measures";
+import { groupedFigure } from "../../measures/writeMeasure";
 import type { Currency } from "../../money/currency";
 import { priceFinding } from "../../money/moneyFindings";
 import { readPrice } from "../../money/price";
@@ -128,7 +129,7 @@ export function rateReader(table: RateTable, job: string, currency: Currency): R
       if (said !== null) say(key, said);
       return amount;
     }
-    const most = `${mostOfRow(rowOf(key))} ${ownUnitOf(kind).name}`;
+    const most = `${groupedFigure(mostOfRow(rowOf(key)), 0)} ${ownUnitOf(kind).name}`;
     return refuse("rate-out-of-range", key, { most });
   };
   const priced = (key: RateKey): TenThousandths | null => {

@@ -199,7 +199,7 @@ describe("a weight, load or length", () => {
   test("is held against what may be typed in the core's own unit", () => {
     const read = headed("kg", "trolleyCarries", 50_000);
     expect(read.number("trolleyCarries")).toBeNull();
-    expect(read.findings[0]?.message).toContain("from 0 to 100000 lb");
+    expect(read.findings[0]?.message).toContain("from 0 to 100,000 lb");
   });
 
   test("whose comma could be a decimal one is told", () => {
