@@ -12,8 +12,10 @@ const pausePerLook = 10;
 export type Keeping = {
   /** Whether anything changed since the workbook was opened from a file or saved to one. */
   readonly isChanged: () => boolean;
-  /** What is open is now in a file as well; it is kept all the same. */
-  readonly savedToFile: () => void;
+  /** How many changes there were so far. */
+  readonly changes: () => number;
+  /** What was open after so many `changes`, or else now, is in a file as well; it is kept all the same. */
+  readonly savedToFile: (changes?: number) => void;
   /** What is open is as good as new: nothing is kept until it changes. */
   readonly forget: () => Promise<void>;
 };
@@ -55,14 +57,20 @@ const isOnlyPage = (): Promise<boolean> =>
     });
   });
 
-/** Keeps `workbook` a moment after each change; who leaves before that is asked to wait. */
+/**
+ * Keeps `workbook` a moment after each change. Who leaves before that is asked to wait, and who leaves
+ * what was changed and is neither kept nor in a file is asked whether they mean to.
+ */
 export function keepWhileChanging(
   workbook: EmbeddedWorkbook,
   kept: KeptWorkbook,
   startsChanged: boolean,
   say: (text: string) => void,
 ): Keeping {
-  let changed = startsChanged;
+  let changes = 0;
+  let inFile = startsChanged ? -1 : 0;
+  const isChanged = (): boolean => changes !== inFile;
+  let isSafe = true;
   let pause = shortestPause;
   let waiting: ReturnType<typeof setTimeout> | null = null;
   let underWay = 0;
@@ -79,16 +87,18 @@ export function keepWhileChanging(
       const took = performance.now() - began;
       pause = Math.min(longestPause, Math.max(shortestPause, took * pausePerLook));
       await kept.keep(snapshot);
+      isSafe = kept !== nowhere;
     } catch {
+      isSafe = false;
       say("Not kept in this browser: save your work as a file.");
     } finally {
       underWay -= 1;
     }
   };
   workbook.watchAll((typed) => {
-    changed ||= typed;
+    if (typed) changes += 1;
     // A result that comes in by itself is not worth keeping unless something is kept anyway.
-    if (!typed && !changed) return;
+    if (!typed && !isChanged()) return;
     stopWaiting();
     waiting = setTimeout(() => void keepNow(), pause);
   });
@@ -96,18 +106,19 @@ export function keepWhileChanging(
     if (document.visibilityState === "hidden" && waiting !== null) void keepNow();
   });
   window.addEventListener("beforeunload", (event) => {
-    if (waiting === null && underWay === 0) return;
+    if (waiting === null && underWay === 0 && (isSafe || !isChanged())) return;
     event.preventDefault();
     void keepNow();
   });
   return {
-    isChanged: () => changed,
-    savedToFile: () => {
-      changed = false;
+    isChanged,
+    changes: () => changes,
+    savedToFile: (saved = changes) => {
+      inFile = saved;
       void keepNow();
     },
     forget: () => {
-      changed = false;
+      inFile = changes;
       stopWaiting();
       return kept.forget();
     },

@@ -128,6 +128,8 @@ function connectFiles(
   const saveFile = async (): Promise<void> => {
     finishTyping();
     await workbook.calculated();
+    // What is typed while the file is made is not in it.
+    const changes = keeping.changes();
     const snapshot = workbook.snapshot();
     if (snapshot.leftOut.length > 0 && !knowsWhatIsLost) {
       const sure = await page.ask({
@@ -140,7 +142,7 @@ function connectFiles(
       knowsWhatIsLost = true;
     }
     await saveAsFile(snapshot, files);
-    keeping.savedToFile();
+    keeping.savedToFile(changes);
     page.say(`Saved ${fileName(snapshot.name, "xlsx")}.`);
   };
   const startOver = async (): Promise<void> => {
