@@ -64,7 +64,7 @@ export default function webpackConfig(env = {}, { mode = "production" } = {}) {
         {
           include: packageFile("@univerjs/core", "lib", "es"),
           test: /es[\\/]index\.js$/,
-          loader: path.join(root, "build/keepFootMarks.cjs"),
+          loader: path.join(root, "build/keepAsTyped.cjs"),
         },
         {
           test: /node_modules[\\/]highs[\\/]build[\\/]highs\.mjs$/,

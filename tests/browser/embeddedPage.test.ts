@@ -302,6 +302,30 @@ describe("work on the embedded page", () => {
     expect(cellOf(saved, 7, 0)?.value ?? null).toBeNull();
   });
 
+  test("what is typed or pasted as text stays as it was", async () => {
+    const watched = await openPage();
+    const { page } = watched;
+    await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+    await choose(watched, asFile("Job.xlsx", workbook("Job.xlsx", [["Mark"], ["A-1"]])));
+    await expect(until(() => status(watched), "Opened Job.xlsx.")).resolves.toBe(true);
+    await typeInColumnA(watched, 3, "0B1");
+    const block = `\tA-2\t7'\r\n\t<4'>\ta &amp; b\r\n`;
+    await page.evaluate((text) => navigator.clipboard.writeText(text), block);
+    await page.mouse.click(cellAt.column, cellAt.row(5));
+    await page.keyboard.press("Control+v");
+    await typeInColumnA(watched, 8, "after");
+    const saved = snapshotOf(await save(watched));
+    const values = [2, 4, 5, 7].map((row) =>
+      [0, 1, 2].map((column) => cellOf(saved, row, column)?.value ?? null),
+    );
+    expect(values).toEqual([
+      ["0B1", null, null],
+      [null, "A-2", "7'"],
+      [null, "<4'>", "a &amp; b"],
+      ["after", null, null],
+    ]);
+  });
+
   test("what is typed in the formula bar goes into the cell", async () => {
     const watched = await openPage();
     const { page } = watched;

@@ -51,6 +51,7 @@ import { listenToGridKeys } from "./gridKeys";
 import { replaceLists } from "./gridLists";
 import { skipChecksOfWhatIsGone } from "./lateChecks";
 import { markNoneOfOpenLists } from "./openLists";
+import { keepPastedText } from "./pasting";
 import { fitFreeze } from "./shownFreeze";
 import { AdoptedThemeStyles } from "./themeStyles";
 import { functionFaults } from "./functionFaults";
@@ -120,6 +121,7 @@ export function openScreen(
   listenToGridKeys(engine, container, (sheet, cell) => void workbook.goTo({ sheet, ...cell }));
   nameGridControls(engine, container);
   keepFormulaBar(engine, container);
+  keepPastedText(engine);
   fitFreeze(engine, container);
   skipChecksOfWhatIsGone(engine);
   if (onReason !== undefined) watchErrorReasons(engine, faults, onReason);
