@@ -67,6 +67,11 @@ export default function webpackConfig(env = {}, { mode = "production" } = {}) {
           loader: path.join(root, "build/keepAsTyped.cjs"),
         },
         {
+          include: packageFile("@univerjs/sheets-ui", "lib", "es"),
+          test: /es[\\/]index\.js$/,
+          loader: path.join(root, "build/typeInAnyCell.cjs"),
+        },
+        {
           test: /node_modules[\\/]highs[\\/]build[\\/]highs\.mjs$/,
           loader: path.join(root, "build/solverInPages.cjs"),
         },

@@ -302,6 +302,22 @@ describe("work on the embedded page", () => {
     expect(cellOf(saved, 7, 0)?.value ?? null).toBeNull();
   });
 
+  test("no letter is lost in a row that runs beyond wide columns and out of sight", async () => {
+    const watched = await openPage();
+    const texts = Array.from({ length: 14 }, (_, column) => `7-0 ${column}`);
+    const wide = { ...blankSheet("Wide"), columnWidths: [20, 12, 64], frozenColumns: 1 };
+    await choose(watched, asFile("Wide.xlsx", workbookOf("Wide.xlsx", [wide])));
+    await expect(until(() => status(watched), "Opened Wide.xlsx.")).resolves.toBe(true);
+    await watched.page.mouse.click(cellAt.column, cellAt.row(4));
+    for (const text of texts) {
+      await watched.page.keyboard.type(text);
+      await watched.page.keyboard.press("Tab");
+    }
+    await watched.picture("embedded page, after a row beyond wide columns");
+    const saved = snapshotOf(await save(watched));
+    expect(texts.map((_, column) => cellOf(saved, 3, column)?.value)).toEqual(texts);
+  });
+
   test("what is typed or pasted as text stays as it was", async () => {
     const watched = await openPage();
     const { page } = watched;

@@ -44,7 +44,7 @@ import type { WorkbookSnapshot } from "../../workbook/snapshot";
 import { embeddedWorkbook, type EmbeddedWorkbook } from "./embeddedWorkbook";
 import { openGridWorkbook, startEngine, type Engine, type PluginChoice } from "./engine";
 import { finishTyping } from "./cellEditor";
-import { bringIntoView } from "./cellsInView";
+import { bringIntoView, keepInView } from "./cellsInView";
 import { keepFormulaBar } from "./formulaBar";
 import { nameGridControls } from "./gridControls";
 import { listenToGridKeys } from "./gridKeys";
@@ -122,6 +122,7 @@ export function openScreen(
   nameGridControls(engine, container);
   keepFormulaBar(engine, container);
   keepPastedText(engine);
+  keepInView(engine);
   fitFreeze(engine, container);
   skipChecksOfWhatIsGone(engine);
   if (onReason !== undefined) watchErrorReasons(engine, faults, onReason);
