@@ -106,6 +106,18 @@ const asFile = (name: string, content: WorkbookSnapshot | string) => ({
 const choose = ({ page }: WatchedPage, file: ReturnType<typeof asFile>): Promise<void> =>
   page.locator("input[type=file]").setInputFiles(file);
 
+const drop = ({ page }: WatchedPage, name: string): Promise<void> =>
+  page.evaluate((fileName) => {
+    const data = new DataTransfer();
+    data.items.add(new File(["Mark\nD7\n"], fileName));
+    const target = document.querySelector(".page-grid canvas");
+    for (const type of ["dragenter", "dragover", "drop"]) {
+      target?.dispatchEvent(
+        new DragEvent(type, { dataTransfer: data, bubbles: true, cancelable: true }),
+      );
+    }
+  }, name);
+
 const status = ({ page }: WatchedPage): Promise<string | null> =>
   page.locator(".page-status").textContent();
 
@@ -468,18 +480,19 @@ describe("work on the embedded page", () => {
 
   test("a file may be dropped on the spreadsheet", async () => {
     const watched = await openPage();
-    await watched.page.evaluate(() => {
-      const data = new DataTransfer();
-      data.items.add(new File(["Mark\nD7\n"], "Dropped.csv"));
-      const target = document.querySelector(".page-grid canvas");
-      for (const type of ["dragenter", "dragover", "drop"]) {
-        target?.dispatchEvent(
-          new DragEvent(type, { dataTransfer: data, bubbles: true, cancelable: true }),
-        );
-      }
-    });
+    await drop(watched, "Dropped.csv");
     await expect(until(() => status(watched), "Opened Dropped.csv.")).resolves.toBe(true);
     expect(cellOf(snapshotOf(await save(watched)), 1, 0)?.value).toBe("D7");
+  });
+
+  test("a file that is dropped while a cell is half typed takes nothing away unasked", async () => {
+    const watched = await openPage();
+    const { page } = watched;
+    await page.mouse.click(cellAt.column, cellAt.row(4));
+    await page.keyboard.type("half typed");
+    await drop(watched, "Dropped.csv");
+    await page.getByRole("button", { name: "Keep what is open" }).click();
+    expect(cellOf(snapshotOf(await save(watched)), 3, 0)?.value).toBe("half typed");
   });
 
   test("a second tab says that it keeps nothing", async () => {

@@ -109,6 +109,8 @@ function connectFiles(
         })
       : Promise.resolve(true);
   const openFile = async (file: File): Promise<void> => {
+    // A file that is dropped takes the keyboard from no cell.
+    finishTyping();
     const { read: readFile } = await files();
     const read = readFile(file.name, new Uint8Array(await file.arrayBuffer()));
     if (!read.ok) {
