@@ -330,6 +330,22 @@ describe("work on the embedded page", () => {
     expect(texts.map((_, column) => cellOf(saved, 3, column)?.value)).toEqual(texts);
   });
 
+  test("no letter is lost in a cell that is wider than the screen", async () => {
+    const watched = await openPage({ width: 320 });
+    const rows = Array.from({ length: 12 }, () => [{ value: "Note", style: 0 }]);
+    const wide = { ...blankSheet("Wide"), rows, columnWidths: [120] };
+    const centred: WorkbookSnapshot = {
+      ...workbookOf("Wide.xlsx", [wide]),
+      styles: [{ align: "center" }],
+    };
+    await choose(watched, asFile("Wide.xlsx", centred));
+    await expect(until(() => status(watched), "Opened Wide.xlsx.")).resolves.toBe(true);
+    await typeInColumnA(watched, 6, "7-0 by the stair");
+    const saved = snapshotOf(await save(watched));
+    const texts = new Set(rows.map((_, row) => cellOf(saved, row, 0)?.value));
+    expect(texts).toEqual(new Set(["Note", "7-0 by the stair"]));
+  });
+
   test("what is typed or pasted as text stays as it was", async () => {
     const watched = await openPage();
     const { page } = watched;
