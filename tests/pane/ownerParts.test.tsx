@@ -65,6 +65,7 @@ describe("where lengths are in millimetres", () => {
     expect(within(list).getAllByText(/hanger at [\d.]+ mm/)).not.toEqual([]);
     await user.click(within(list).getByRole("button", { name: "How A-2 is weighed" }));
     expect(within(list).getByText(/kg per m²/)).toBeTruthy();
+    expect(within(list).queryByText("0 kg")).toBeNull();
     await openPart("Weight and freight");
     expect(within(panel).getByText(/\d lb \([\d,.]+ kg\) (at|charged as|is)/)).toBeTruthy();
     expect(panel.textContent).not.toMatch(/in-lb|inches/);
