@@ -88,6 +88,8 @@ describe("with --json", () => {
     const lines = (JSON.parse(stdout) as Json).jobs[0]?.lines ?? [];
     expect(lines.find((line) => line.item === "PANEL")?.size).toBe("1219 x 2134");
     expect(lines.map((line) => line.item)).toContain("PLATE 7-7");
+    const text = takeOff(file("mm.csv", rows), "--unit", "mm").stdout;
+    expect(text).toMatch(/Weight: [\d,]+\.\d kg/);
   });
 });
 
