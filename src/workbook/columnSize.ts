@@ -1,7 +1,7 @@
 /**
- * How wide a column is, and how high a row. Spreadsheets say it in characters: a digit of their usual font has 7 pixels
- * and 5 are padding, and a pixel is three quarters of a point (ECMA-376 Part 1, 18.3.1.13, for the
- * first; both hold at 96 pixels to the inch).
+ * How wide a column is, and how high a row. Spreadsheets say widths in characters: a digit of their
+ * usual font has 7 pixels and 5 are padding, and a pixel is three quarters of a point (ECMA-376 Part 1,
+ * 18.3.1.13, for the first; both hold at 96 pixels to the inch).
  */
 export const columnPixels = (characters: number): number => characters * 7 + 5;
 

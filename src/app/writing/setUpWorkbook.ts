@@ -18,8 +18,7 @@ const rowsToType = 200;
 
 /**
  * The drawings of the parts wanted. They belong to the person, so writing them touches nothing that
- * stands. `types` are the opening types to choose from, `style` the units
- * of rates.
+ * stands. `types` are the opening types to choose from, `style` the units of rates.
  */
 export const setUpDrawings = (
   wanted: ReadonlySet<SetUpPart>,

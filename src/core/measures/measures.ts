@@ -39,8 +39,10 @@ const unit = (name: string, inOne: number, ...words: readonly string[]): Measure
 });
 
 const poundWords = ["lb", "lbs", "lbf", "pound", "pounds", "#"];
-const kilogramWords = ["kg", "kgs", "kgf", "kilo", "kilos", "kilogram", "kilograms"];
-kilogramWords.push("kilogramme", "kilogrammes");
+const kilogramWords = [
+  ...["kg", "kgs", "kgf", "kilo", "kilos"],
+  ...["kilogram", "kilograms", "kilogramme", "kilogrammes"],
+];
 const footWords = ["ft", "foot", "feet", "lf", "linft", "linearfoot"];
 const metreWords = ["m", "metre", "metres", "meter", "meters", "linm"];
 

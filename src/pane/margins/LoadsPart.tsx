@@ -2,6 +2,7 @@
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import type { WorkbookPrices } from "../../app/pricing/priceWorkbook";
 import type { WorkbookTakeOff } from "../../app/reading/workbookTakeOff";
+import { measureStyleIn } from "../../app/settings";
 import { measureText } from "../../core/measures/writeMeasure";
 import {
   loadCaution,
@@ -19,9 +20,8 @@ import { useSharedStyles } from "../parts/parts.styles";
 import { counted, countText, weightText } from "../parts/quantities";
 import { SmallButton } from "../parts/SmallButton";
 import { tokens } from "../parts/tokens";
-import { measureStyleIn } from "../../app/settings";
-import { usePane } from "../state/paneContext";
 import { useMore } from "../parts/useMore";
+import { usePane } from "../state/paneContext";
 import { Line } from "./RollUpPart";
 import { useJobLoads } from "./useJobLoads";
 
